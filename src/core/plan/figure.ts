@@ -1,0 +1,97 @@
+/** What a Plan is made of: figures with the steps that gave them, tables, traces, and a section to draw. */
+import type { Note, SourceKey } from '../note.ts';
+import type { Unit } from '../units.ts';
+
+/** One letter or word of a printed formula, with the number that stands for it. */
+export type Quantity = {
+  readonly sign: string;
+  /** Key of the term (`content/terms/`) that says what it is. */
+  readonly term: string;
+  readonly value: number;
+  readonly unit: Unit;
+};
+
+/**
+ * How a figure came about, written down by the function that computed it.
+ * `formula` is read by people and by a test: names, numbers, + − × ÷ ^ ( ), π, sqrt, floor, min.
+ */
+export type Step = {
+  readonly kind: 'formula' | 'lookup' | 'leastOf' | 'simulated';
+  readonly gives: Quantity;
+  readonly formula: string;
+  readonly symbols: readonly Quantity[];
+  readonly byHand: 'yes' | 'no';
+  readonly source: SourceKey;
+};
+
+export type Figure = {
+  readonly key: string;
+  /** null is a thing that does not happen or is not known; a note then says why. */
+  readonly value: number | null;
+  readonly unit: Unit;
+  readonly low?: number;
+  readonly high?: number;
+  /** Which way to round on paper so that an error does not harm. */
+  readonly safeSide: 'down' | 'up' | 'nearest';
+  /** measured: from the person's own measures; rule: trade's rule; estimate: from ranges. */
+  readonly confidence: 'measured' | 'rule' | 'estimate' | 'none';
+  readonly steps: readonly Step[];
+  readonly sources: readonly SourceKey[];
+  readonly notes: readonly Note[];
+};
+
+export type Table = {
+  readonly key: string;
+  readonly columns: readonly { readonly key: string; readonly unit: Unit }[];
+  readonly rows: readonly (readonly (number | string | null)[])[];
+};
+
+export type Trace = {
+  readonly key: string;
+  readonly unit: Unit;
+  readonly points: readonly (readonly [time_s: number, value: number])[];
+};
+
+/** The system cut open, in millimetres; x to the right, y up, y = 0 the floor that the tank stands on. */
+export type Section = {
+  readonly vessels: readonly SectionVessel[];
+  readonly pipes: readonly SectionPipe[];
+  readonly pump: { readonly x_mm: number; readonly y_mm: number; readonly intakeY_mm: number } | null;
+};
+
+export type SectionVessel = {
+  readonly role: 'tank' | 'sump' | 'bed';
+  /** Number of the bed in `System.beds`; 0 for tank and sump. */
+  readonly index: number;
+  /** Which of the equal containers this one is, from 0. */
+  readonly copy: number;
+  /** Inside wall from the left rim down, along the floor, up to the right rim. Open at the top. */
+  readonly outline: readonly Point[];
+  readonly levels: readonly SectionLevel[];
+  /** Media from floor to this height; null where there is none. */
+  readonly mediaTopY_mm: number | null;
+};
+
+export type SectionLevel = {
+  readonly key: 'full' | 'low' | 'waterLine' | 'blocked' | 'powerCut';
+  readonly y_mm: number;
+  /** Inside wall at that height. */
+  readonly left_mm: number;
+  readonly right_mm: number;
+};
+
+export type SectionPipe = {
+  readonly role: 'supply' | 'standpipe' | 'return' | 'overflow';
+  readonly points: readonly Point[];
+  readonly bore_mm: number | null;
+};
+
+export type Point = readonly [x_mm: number, y_mm: number];
+
+export type Plan = {
+  readonly systemId: string;
+  readonly figures: Readonly<Record<string, Figure>>;
+  readonly tables: readonly Table[];
+  readonly traces: readonly Trace[];
+  readonly section: Section;
+};
