@@ -7,6 +7,13 @@ export type Sloping = Extract<Container, { readonly floorLength_mm: number }>;
 /** A container that is round all the way up, wider or narrower at the top. */
 export type TaperedRound = Extract<Container, { readonly shape: 'taperedRound' }>;
 
+/** Whether the walls stand upright, so that floor and rim measure the same. */
+export function isStraight(container: Sloping | TaperedRound): boolean {
+  if (container.shape === 'taperedRound') return container.floorDiameter_mm === container.topDiameter_mm;
+  const top = topOf(container);
+  return container.floorLength_mm === top.length_mm && container.floorWidth_mm === top.width_mm;
+}
+
 /** Inside length and width at the rim. */
 export function topOf(container: Sloping): { readonly length_mm: number; readonly width_mm: number } {
   return container.shape === 'taperedBox'
