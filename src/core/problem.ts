@@ -19,13 +19,63 @@ export type Problem = {
   readonly at?: { readonly file: string; readonly line: number; readonly column: number };
 };
 
-export type ProblemCode =
+/** Every kind of problem. A list, so that the wording can be checked to have a sentence for each. */
+export const problemCodes = [
   // reading
-  | 'fileTooLarge' | 'notUtf8' | 'notYaml' | 'fileMissing' | 'fileName' | 'emptyFile'
+  'fileTooLarge',
+  'notUtf8',
+  'notYaml',
+  'duplicateKey',
+  'fileMissing',
+  'fileName',
+  'emptyFile',
+  'notRecord',
+  'recordNewer',
+  'moreProblems',
   // one field
-  | 'missing' | 'unknownKey' | 'wrongUnit' | 'notNumber' | 'notWhole' | 'notText' | 'notList' | 'notGroup'
-  | 'outOfRange' | 'notAllowed' | 'tooLong' | 'controlCharacter' | 'tooMany' | 'tooFew' | 'notDate' | 'wrongType'
+  'missing',
+  'unknownKey',
+  'wrongUnit',
+  'notNumber',
+  'notWhole',
+  'notText',
+  'notList',
+  'notGroup',
+  'outOfRange',
+  'notAllowed',
+  'tooLong',
+  'controlCharacter',
+  'tooMany',
+  'tooFew',
+  'idLetters',
+  'notDate',
+  'wrongType',
   // several fields together
-  | 'reference' | 'sameId' | 'mediaAboveRim' | 'waterAboveMedia' | 'fullAboveRim' | 'intakeAboveFull'
-  | 'intakeAboveLow' | 'cutAboveDiameter' | 'tooLongForShape' | 'dipTableOrder' | 'bucketTest' | 'pumpMissing'
-  | 'pumpUnneeded' | 'basketAboveRim' | 'drainAboveLine' | 'sumpNeedsPump' | 'bedBelowReturn' | 'wallTaper';
+  'reference',
+  'sameId',
+  'mediaAboveRim',
+  'waterAboveMedia',
+  'fullAboveRim',
+  'intakeAboveFull',
+  'intakeAboveLow',
+  'bedsTakeTooMuch',
+  'cutAboveDiameter',
+  'tooLongForShape',
+  'wallTaper',
+  'dipTableOrder',
+  'dipTableAboveRim',
+  'dipTableShort',
+  'dipTableTooMuch',
+  'bucketTest',
+  'pumpMissing',
+  'pumpUnneeded',
+  'sumpNeedsPump',
+  'drainAboveLine',
+  'bedBelowReturn',
+  'basketAboveRim',
+  'basketAboveWater',
+  'lineSetByTank',
+  'rangeOrder',
+] as const;
+
+export type ProblemCode = (typeof problemCodes)[number];

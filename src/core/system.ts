@@ -108,6 +108,8 @@ export type Species = {
   /** Below this the fish get nothing. */
   readonly noFeedBelow_degC: number;
   readonly temperatureSource: SourceKey;
+  /** Source of `noFeedBelow_degC` where it is another one. */
+  readonly noFeedSource?: SourceKey;
   readonly limits: WaterLimits;
 };
 

@@ -1,0 +1,45 @@
+/** Checks on fish, media and terms that need more than one field, or another file. */
+import type { Problem } from '../core/problem.ts';
+import type { FishFile } from './fish.ts';
+import type { MediaFile } from './media.ts';
+import type { Path } from './schemaAt.ts';
+import type { TermFile } from './term.ts';
+import { referenceProblem } from './toSystem.ts';
+
+export function checkFish(fish: FishFile, sources: readonly string[]): readonly Problem[] {
+  const { alive_degC, good_degC, limits } = fish;
+  return [
+    ...rising(alive_degC.min, good_degC.min, ['good_degC', 'min'], 'degC'),
+    ...rising(good_degC.min, good_degC.max, ['good_degC', 'max'], 'degC'),
+    ...rising(good_degC.max, alive_degC.max, ['alive_degC', 'max'], 'degC'),
+    ...rising(fish.noFeedBelow_degC, good_degC.min, ['good_degC', 'min'], 'degC'),
+    ...rising(limits.pHMin, limits.pHMax, ['limits', 'pHMax'], 'pH'),
+    ...known(fish.temperatureSource, ['temperatureSource'], sources),
+    ...known(fish.noFeedSource, ['noFeedSource'], sources),
+    ...known(limits.source, ['limits', 'source'], sources),
+    ...known(fish.massAdultSource, ['massAdultSource'], sources),
+  ];
+}
+
+export function checkMedia(media: MediaFile, sources: readonly string[]): readonly Problem[] {
+  const { void_frac, voidSources } = media;
+  return [
+    ...rising(void_frac.low, void_frac.likely, ['void_frac', 'likely'], 'frac'),
+    ...rising(void_frac.likely, void_frac.high, ['void_frac', 'high'], 'frac'),
+    ...known(voidSources.low, ['voidSources', 'low'], sources),
+    ...known(voidSources.likely, ['voidSources', 'likely'], sources),
+    ...known(voidSources.high, ['voidSources', 'high'], sources),
+  ];
+}
+
+export function checkTerm(term: TermFile, sources: readonly string[]): readonly Problem[] {
+  return term.source === undefined ? [] : known(term.source, ['source'], sources);
+}
+
+function rising(lower: number, upper: number, place: Path, unit: string): readonly Problem[] {
+  return lower <= upper ? [] : [{ code: 'rangeOrder', place, given: String(upper), min: lower, unit }];
+}
+
+function known(source: string, place: Path, sources: readonly string[]): readonly Problem[] {
+  return sources.includes(source) ? [] : [referenceProblem(source, place, sources)];
+}

@@ -1,0 +1,27 @@
+/** All content as checked data: what every other room works from. */
+import type { System } from '../core/system.ts';
+import type { Facts } from './facts.ts';
+import type { SourceFile } from './source.ts';
+import type { SystemFile } from './systemFile.ts';
+import type { TermFile } from './term.ts';
+import type { WordingFile } from './wording.ts';
+
+export type ReadSystem = {
+  readonly id: string;
+  /** Where it was read: folder and name, with forward slashes, never the path of the machine. */
+  readonly file: string;
+  readonly shared: boolean;
+  readonly sheet: SystemFile['sheet'];
+  /** As it was written, with what was left out filled in: plain data, to keep and to attach. */
+  readonly raw: SystemFile;
+  readonly system: System;
+};
+
+export type Content = Facts & {
+  /** In the order of their ids. */
+  readonly systems: readonly ReadSystem[];
+  readonly sources: Readonly<Record<string, SourceFile>>;
+  readonly terms: Readonly<Record<string, TermFile>>;
+  /** By language: `en`. */
+  readonly wording: Readonly<Record<string, WordingFile>>;
+};

@@ -1,0 +1,13 @@
+import type { FishFile } from './fish.ts';
+import type { MediaFile } from './media.ts';
+
+/** What a system file refers to by name, as plain data that can also be handed to a page. */
+export type Facts = {
+  readonly fish: Readonly<Record<string, FishFile>>;
+  readonly media: Readonly<Record<string, MediaFile>>;
+};
+
+/** The entry of a name; a name such as `constructor` finds nothing. */
+export function entry<T>(of: Readonly<Record<string, T>>, name: string): T | undefined {
+  return Object.hasOwn(of, name) ? of[name] : undefined;
+}

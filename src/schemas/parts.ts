@@ -1,0 +1,38 @@
+/**
+ * The parts of a system that can be read although others cannot, so that checks across fields run even while
+ * some field elsewhere is still wrong: everything is told at once.
+ */
+import type * as z from 'zod';
+import { type BedFile, bedFile } from './bed.ts';
+import { valueAt } from './schemaAt.ts';
+import { fishStockFile, pumpFile, type VesselFile, vesselFile } from './systemFile.ts';
+
+export type Parts = {
+  readonly raw: unknown;
+  /** null where it is missing or wrong in itself. */
+  readonly tank: VesselFile | null;
+  readonly sump: VesselFile | null;
+  readonly beds: readonly (BedFile | null)[];
+  readonly pump: z.output<typeof pumpFile> | null;
+  readonly fish: z.output<typeof fishStockFile> | null;
+  /** Whether the person wrote them at all. */
+  readonly has: { readonly sump: boolean; readonly pump: boolean };
+};
+
+export function partsOf(raw: unknown): Parts {
+  const beds = valueAt(raw, ['beds']);
+  return {
+    raw,
+    tank: part(vesselFile, valueAt(raw, ['tank'])),
+    sump: part(vesselFile, valueAt(raw, ['sump'])),
+    beds: Array.isArray(beds) ? beds.map((bed: unknown) => part(bedFile, bed)) : [],
+    pump: part(pumpFile, valueAt(raw, ['pump'])),
+    fish: part(fishStockFile, valueAt(raw, ['fish'])),
+    has: { sump: valueAt(raw, ['sump']) !== undefined, pump: valueAt(raw, ['pump']) !== undefined },
+  };
+}
+
+function part<T extends z.ZodType>(schema: T, raw: unknown): z.output<T> | null {
+  const result = schema.safeParse(raw);
+  return result.success ? result.data : null;
+}

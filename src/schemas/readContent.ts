@@ -1,0 +1,198 @@
+/**
+ * The one reader of all content: build, pages, terminal and tests use it. It reads, checks and cross-checks every
+ * file and tells every problem at once, each with file, line and column. The only file here that touches the disk.
+ */
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { basename, join, resolve, sep } from 'node:path';
+import type * as z from 'zod';
+import type { Problem } from '../core/problem.ts';
+import { checkFish, checkMedia, checkTerm } from './checkFacts.ts';
+import type { Content, ReadSystem } from './content.ts';
+import type { Facts } from './facts.ts';
+import { fishFile } from './fish.ts';
+import { problemsBySchema } from './issues.ts';
+import { mediaFile } from './media.ts';
+import { keyPattern } from './fields.ts';
+import { inOrder } from './problemOrder.ts';
+import { valueAt } from './schemaAt.ts';
+import { sourceFile } from './source.ts';
+import { termFile } from './term.ts';
+import { toSystem } from './toSystem.ts';
+import { decodeUtf8 } from './utf8.ts';
+import { withoutNulls } from './withoutNulls.ts';
+import { wordingFile } from './wording.ts';
+import { readYaml, type YamlFile } from './yamlFile.ts';
+
+/** Larger files are refused without being read: nobody types two million characters. */
+export const mostBytes = 2_000_000;
+
+/**
+ * Reads a content folder.
+ * @param dir the folder that holds `systems/`, `fish/`, `media/`, `sources/`, `terms/` and `wording/`
+ * @returns what could be read, and all problems in the order of file and line; content is only to be used for a
+ *   build when there are none
+ */
+export async function readContent(
+  dir: string,
+): Promise<{ readonly content: Content; readonly problems: readonly Problem[] }> {
+  const problems: Problem[] = [];
+  const read = (folder: string) => readFolder(dir, folder, problems);
+  const sources = collection(await read('sources'), sourceFile, () => [], problems);
+  const check = <T>(rule: (value: T, sources: readonly string[]) => readonly Problem[]) => {
+    return (value: T) => rule(value, sources.names);
+  };
+  const fish = collection(await read('fish'), fishFile, check(checkFish), problems);
+  const media = collection(await read('media'), mediaFile, check(checkMedia), problems);
+  const terms = collection(await read('terms'), termFile, check(checkTerm), problems);
+  const wording = collection(await read('wording'), wordingFile, () => [], problems);
+  const facts = { fish: fish.entries, media: media.entries };
+  const systems = systemsOf(await read('systems'), facts, [...fish.names, ...media.names], problems);
+  return {
+    content: { ...facts, sources: sources.entries, terms: terms.entries, wording: wording.entries, systems },
+    problems: inOrder(problems),
+  };
+}
+
+/**
+ * Reads one system file that lies anywhere, as `plan` is given it.
+ * @param path the file
+ * @param facts kinds of fish and media, from `readContent`
+ */
+export async function readSystem(
+  path: string,
+  facts: Facts,
+): Promise<{ readonly system: ReadSystem } | { readonly problems: readonly Problem[] }> {
+  const problems: Problem[] = [];
+  const file = await readOne(path, path.split(sep).join('/'), problems);
+  const [system] = file ? systemsOf([file], facts, [], problems) : [];
+  return system ? { system } : { problems: inOrder(problems) };
+}
+
+type ReadFile = YamlFile & { readonly file: string; readonly name: string };
+
+async function readFolder(dir: string, folder: string, problems: Problem[]): Promise<readonly ReadFile[]> {
+  const shown = `${basename(resolve(dir))}/${folder}`;
+  const names = await namesIn(join(dir, folder));
+  if (names === null) {
+    problems.push({ code: 'fileMissing', place: [], given: shown, at: { file: shown, line: 1, column: 1 } });
+    return [];
+  }
+  const read = await Promise.all(
+    names.map((name) => readOne(join(dir, folder, name), `${shown}/${name}`, problems)),
+  );
+  return read.filter((file) => file !== null);
+}
+
+/** Every file below a folder but hidden ones and notes to people, in a fixed order. */
+async function namesIn(folder: string): Promise<readonly string[] | null> {
+  try {
+    const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+    return entries
+      .filter((entry) => !entry.isDirectory())
+      .map((entry) =>
+        join(entry.parentPath, entry.name)
+          .slice(folder.length + 1)
+          .split(sep)
+          .join('/'),
+      )
+      .filter((name) => !name.split('/').some((part) => part.startsWith('.')) && !name.endsWith('.md'))
+      .sort();
+  } catch {
+    return null;
+  }
+}
+
+async function readOne(path: string, file: string, problems: Problem[]): Promise<ReadFile | null> {
+  const start = { file, line: 1, column: 1 };
+  const refuse = (problem: Omit<Problem, 'place'>) => {
+    problems.push({ place: [], at: start, ...problem });
+    return null;
+  };
+  const name = /([^/]*)\.yaml$/.exec(file)?.[1];
+  if (name === undefined) return refuse({ code: 'fileName', given: basename(file) });
+  const bytes = await bytesOf(path);
+  if (bytes === null) return refuse({ code: 'fileMissing', given: file });
+  if (typeof bytes === 'number')
+    return refuse({ code: 'fileTooLarge', given: String(bytes), max: mostBytes });
+  const decoded = decodeUtf8(bytes);
+  if ('wrongAt' in decoded) return refuse({ code: 'notUtf8', at: { file, ...decoded.wrongAt } });
+  const yaml = readYaml(decoded.text, file);
+  if ('raw' in yaml) return { ...yaml, file, name };
+  problems.push(...yaml.problems);
+  return null;
+}
+
+/** The bytes of a file; only their number where there are too many; null where it cannot be read. */
+async function bytesOf(path: string): Promise<Uint8Array | number | null> {
+  try {
+    const { size } = await stat(path);
+    return size > mostBytes ? size : await readFile(path);
+  } catch {
+    return null;
+  }
+}
+
+type Collection<T> = { readonly entries: Readonly<Record<string, T>>; readonly names: readonly string[] };
+
+/** A folder of named things. `names` has those whose file is broken too: they exist, and are not "unknown". */
+function collection<T extends z.ZodType>(
+  files: readonly ReadFile[],
+  schema: T,
+  check: (value: z.output<T>) => readonly Problem[],
+  problems: Problem[],
+): Collection<z.output<T>> {
+  const entries: Record<string, z.output<T>> = {};
+  for (const { file, name, raw, locate } of files) {
+    if (!keyPattern.test(name)) {
+      problems.push({ code: 'fileName', place: [], given: name, at: { file, line: 1, column: 1 } });
+    }
+    const given = withoutNulls(raw);
+    const bySchema = problemsBySchema(schema, given, []);
+    const found = bySchema.length > 0 ? bySchema : check(schema.parse(given));
+    problems.push(...found.map(locate));
+    if (found.length === 0) entries[name] = schema.parse(given);
+  }
+  return { entries, names: files.map((file) => file.name) };
+}
+
+function systemsOf(
+  files: readonly ReadFile[],
+  facts: Facts,
+  existing: readonly string[],
+  problems: Problem[],
+): readonly ReadSystem[] {
+  const fileOfId = new Map<string, string>();
+  const systems = files.flatMap(({ file, name, raw, locate }) => {
+    const result = toSystem(raw, facts);
+    const found = [
+      ...nameProblems(raw, name, file, fileOfId),
+      ...('problems' in result ? result.problems : []),
+    ];
+    problems.push(...found.filter((problem) => !namesBrokenFile(problem, existing)).map(locate));
+    if ('problems' in result) return [];
+    const { system, raw: filled } = result;
+    return [{ id: system.id, file, shared: filled.shared, sheet: filled.sheet, raw: filled, system }];
+  });
+  return systems.sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+/** A fish or media whose own file has a problem is there all the same: one problem, told once. */
+function namesBrokenFile(problem: Problem, existing: readonly string[]): boolean {
+  return problem.code === 'reference' && existing.includes(problem.given ?? '');
+}
+
+function nameProblems(
+  raw: unknown,
+  name: string,
+  file: string,
+  fileOfId: Map<string, string>,
+): readonly Problem[] {
+  const id = valueAt(raw, ['id']);
+  if (typeof id !== 'string' || id === '') return [];
+  const problems: Problem[] = [];
+  if (id !== name) problems.push({ code: 'fileName', place: ['id'], given: id, meant: name });
+  const other = fileOfId.get(id);
+  if (other !== undefined) problems.push({ code: 'sameId', place: ['id'], given: id, other });
+  else fileOfId.set(id, file);
+  return problems;
+}

@@ -1,0 +1,180 @@
+/**
+ * What a person wrote, from a file or from the fields of a form, into the core's System; or every problem that
+ * stands in the way, at once.
+ */
+import type { Problem } from '../core/problem.ts';
+import type { Bed, FishStock, Media, System } from '../core/system.ts';
+import type { BedFile } from './bed.ts';
+import { checkBed } from './checkBed.ts';
+import { checkIntake, checkPumpThere, checkVessel } from './checkLevels.ts';
+import { toContainer } from './container.ts';
+import { entry, type Facts } from './facts.ts';
+import { problemsBySchema } from './issues.ts';
+import { nearest } from './nearest.ts';
+import { type Parts, partsOf } from './parts.ts';
+import { type Path, valueAt } from './schemaAt.ts';
+import { type SystemFile, systemFile, type VesselFile } from './systemFile.ts';
+import { voidOf } from './voidOf.ts';
+import { weakest } from './weakest.ts';
+import { withoutNulls } from './withoutNulls.ts';
+
+export type ToSystem =
+  /** `raw` is what was written, with everything left out filled in: the thing to keep and to attach. */
+  { readonly system: System; readonly raw: SystemFile } | { readonly problems: readonly Problem[] };
+
+/**
+ * Checks a system and turns it into the core's System.
+ * @param raw plain data: from YAML, from a record, from a form; numbers as numbers
+ * @param facts the kinds of fish and media that it may name
+ * @param place where the system stands in the whole, in front of every problem's place
+ */
+export function toSystem(raw: unknown, facts: Facts, place: Path = []): ToSystem {
+  const given = withoutNulls(raw);
+  const problems = [
+    ...problemsBySchema(systemFile, given, place),
+    ...crossProblems(partsOf(given), facts, place),
+  ];
+  if (problems.length > 0) return { problems };
+  const file = filled(systemFile.parse(given), facts);
+  return { system: systemOf(file, facts), raw: file };
+}
+
+function crossProblems(parts: Parts, facts: Facts, place: Path): readonly Problem[] {
+  const lower = parts.has.sump ? parts.sump : parts.tank;
+  return [
+    ...(parts.tank ? checkVessel(parts.tank, [...place, 'tank']) : []),
+    ...(parts.sump ? checkVessel(parts.sump, [...place, 'sump']) : []),
+    ...parts.beds.flatMap((bed, index) =>
+      bed ? checkBed(bed, parts.tank, lower, [...place, 'beds', index]) : [],
+    ),
+    ...checkPumpThere(parts, place),
+    ...checkIntake(parts, facts, place),
+    ...referenceProblems(parts, facts, place),
+  ];
+}
+
+function referenceProblems(parts: Parts, facts: Facts, place: Path): readonly Problem[] {
+  return [
+    ...parts.beds.flatMap((_, index) => reference(parts.raw, ['beds', index, 'media'], facts.media, place)),
+    ...reference(parts.raw, ['fish', 'kind'], facts.fish, place),
+  ];
+}
+
+function reference(
+  raw: unknown,
+  path: Path,
+  known: Readonly<Record<string, unknown>>,
+  place: Path,
+): readonly Problem[] {
+  const name = valueAt(raw, path);
+  if (typeof name !== 'string' || name.trim() === '' || entry(known, name) !== undefined) return [];
+  return [referenceProblem(name, [...place, ...path], Object.keys(known))];
+}
+
+/** A name that no file bears. */
+export function referenceProblem(name: string, place: Path, known: readonly string[]): Problem {
+  const meant = nearest(name, known);
+  return {
+    code: 'reference',
+    place,
+    given: name,
+    allowed: [...known].sort(),
+    ...(meant === null ? {} : { meant }),
+  };
+}
+
+function filled(file: SystemFile, facts: Facts): SystemFile {
+  const fish = file.fish && {
+    ...file.fish,
+    massAdult_g: file.fish.massAdult_g ?? adult_g(file.fish.kind, facts),
+  };
+  return {
+    ...file,
+    tank: withContainer(file.tank),
+    ...(file.sump ? { sump: withContainer(file.sump) } : {}),
+    beds: file.beds.map(withContainer),
+    ...(fish ? { fish } : {}),
+  };
+}
+
+function withContainer<T extends VesselFile | BedFile>(part: T): T {
+  return { ...part, container: toContainer(part.container) };
+}
+
+function adult_g(kind: string, facts: Facts): number | undefined {
+  return entry(facts.fish, kind)?.massAdult_g;
+}
+
+function systemOf(file: SystemFile, facts: Facts): System {
+  return {
+    id: file.id,
+    name: file.name,
+    place: file.place,
+    tank: vesselOf(file.tank),
+    sump: file.sump ? vesselOf(file.sump) : null,
+    beds: file.beds.map((bed) => bedOf(bed, file.tank, facts)),
+    pump: file.pump ?? null,
+    fish: file.fish ? fishOf(file.fish, facts) : null,
+    spoon_g: file.spoon_g ?? null,
+    water: { pH: file.water?.pH ?? null, now_degC: file.water?.now_degC ?? null },
+  };
+}
+
+function vesselOf(file: VesselFile): System['tank'] {
+  return { ...file, container: toContainer(file.container) };
+}
+
+function bedOf(file: BedFile, tank: VesselFile, facts: Facts): Bed {
+  const { name, count, mode, mediaDepth_mm, drained_mm, above_mm } = file;
+  return {
+    name,
+    container: toContainer(file.container),
+    count,
+    mode,
+    media: mediaOf(file, facts),
+    mediaDepth_mm,
+    waterLine_mm: file.waterLine_mm ?? tank.full_mm - above_mm,
+    drained_mm,
+    standpipeBore_mm: file.standpipeBore_mm ?? null,
+    above_mm,
+  };
+}
+
+function mediaOf(bed: BedFile, facts: Facts): Media {
+  const file = entry(facts.media, bed.media);
+  const void_frac = voidOf(bed, facts);
+  if (!file || !void_frac) throw new Error(`media ${bed.media} was checked but is not there`);
+  const { low, likely, high } = file.voidSources;
+  const measured = bed.bucketTest !== undefined;
+  return {
+    id: bed.media,
+    name: file.name,
+    void_frac,
+    voidFrom: measured ? 'bucketTest' : 'file',
+    source: measured ? 'keeper' : weakest([low, likely, high]),
+  };
+}
+
+function fishOf(file: NonNullable<SystemFile['fish']>, facts: Facts): FishStock {
+  const kind = entry(facts.fish, file.kind);
+  if (!kind) throw new Error(`fish ${file.kind} was checked but is not there`);
+  const { name, use, good_degC, alive_degC, noFeedBelow_degC, temperatureSource, noFeedSource, limits } =
+    kind;
+  return {
+    species: {
+      id: file.kind,
+      name,
+      use,
+      good_degC,
+      alive_degC,
+      noFeedBelow_degC,
+      temperatureSource,
+      noFeedSource,
+      limits,
+    },
+    present: file.present,
+    massNow_g: file.massNow_g,
+    massAdult_g: file.massAdult_g ?? kind.massAdult_g,
+    keeperRation_frac: file.keeperRation_frac ?? null,
+  };
+}
