@@ -6,13 +6,16 @@ import { orificeFlow_L_h } from './orifice.ts';
 import { weirFlow_L_h } from './weir.ts';
 
 /**
- * The lip as a weir: the low end of published coefficients, 2.8 to 3.33 in feet and seconds, so that the water
- * stands rather lower than we say. 2.8 ÷ (2 ÷ 3 × √(2 × 32.174)), rounded down (GMU, CEIE 340, weirs).
+ * The lip as a weir: the low end of the published 2.8 to 3.33 (feet, seconds), divided by 2 ÷ 3 × √(2 × 32.174)
+ * and rounded down, so that real water stands rather lower than we say (gmuWeirLecture).
  */
 export const lipCd = 0.523;
 
-/** The mouth as a hole: the low end of 0.60 to 0.62 for a sharp edge (Rossman 2017, orifices). */
-export const mouthCd = 0.6;
+/**
+ * The mouth as a hole. A pipe that stands up into the water is a re-entrant mouthpiece, and its free jet has half
+ * the area of the bore (lalHydraulics, example 3.5): less than the 0.6 of a hole in a flat plate.
+ */
+export const mouthCd = 0.5;
 
 /**
  * Most water that an open standpipe takes at a head.
@@ -25,9 +28,9 @@ export const mouthCd = 0.6;
  * @valid level lip, nothing in front of it, the pipe below running free; a pipe that runs full and pulls, like
  * a siphon, takes more
  * @throws RangeError where a measure is out of its range
- * @source epaSwmmHydraulics, bottom orifices
+ * @source epaSwmmHydraulics, orifices in a floor; lalHydraulics, example 3.5; gmuWeirLecture
  * @example standpipeFlow_L_h(50, 10) // 873.1887732
- * @example standpipeFlow_L_h(50, 100) // 5939.624320
+ * @example standpipeFlow_L_h(50, 100) // 4949.686933
  */
 export function standpipeFlow_L_h(bore_mm: number, head_mm: number): number {
   return Math.min(
@@ -47,9 +50,9 @@ export function standpipeFlow_L_h(bore_mm: number, head_mm: number): number {
  * @returns still water over the lip, mm
  * @valid as `standpipeFlow_L_h`; a media guard or a grid takes its share of the lip away
  * @throws RangeError where a measure is out of its range
- * @source epaSwmmHydraulics, bottom orifices
+ * @source epaSwmmHydraulics, orifices in a floor; lalHydraulics, example 3.5; gmuWeirLecture
  * @example standpipeHead_mm(50, 873.1887732) // 10
- * @example standpipeHead_mm(50, 5939.624320) // 100
+ * @example standpipeHead_mm(50, 4949.686933) // 100
  */
 export function standpipeHead_mm(bore_mm: number, flow_L_h: number): number {
   if (!(0 <= flow_L_h)) throw new RangeError(`standpipeHead_mm: flow_L_h is ${flow_L_h}, must be 0 or more`);

@@ -1,0 +1,52 @@
+/** Units as other people print them, each as so many of ours. Definitions, not measurements. */
+const inch_mm = 25.4;
+const galUK_L = 4.54609;
+const galUS_L = 3.785411784;
+const ft3_L = 28.316846592;
+
+const printed: Readonly<Record<string, { readonly ours: string; readonly factor: number }>> = {
+  mm: { ours: 'mm', factor: 1 },
+  cm: { ours: 'mm', factor: 10 },
+  dm: { ours: 'mm', factor: 100 },
+  m: { ours: 'mm', factor: 1000 },
+  in: { ours: 'mm', factor: inch_mm },
+  ft: { ours: 'mm', factor: 12 * inch_mm },
+  m2: { ours: 'm2', factor: 1 },
+  in2: { ours: 'm2', factor: (inch_mm / 1000) ** 2 },
+  mL: { ours: 'L', factor: 0.001 },
+  L: { ours: 'L', factor: 1 },
+  m3: { ours: 'L', factor: 1000 },
+  ft3: { ours: 'L', factor: ft3_L },
+  galUK: { ours: 'L', factor: galUK_L },
+  galUS: { ours: 'L', factor: galUS_L },
+  'm3/s': { ours: 'L_h', factor: 3.6e6 },
+  'ft3/s': { ours: 'L_h', factor: 3600 * ft3_L },
+  'galUK/min': { ours: 'L_h', factor: 60 * galUK_L },
+  'g/d': { ours: 'g_d', factor: 1 },
+  frac: { ours: 'frac', factor: 1 },
+};
+
+type Input = number | string | Readonly<Record<string, number | string>>;
+
+/** An input as typed in a case (`6 ft`, a bare number, a container) in the units our formulas take. */
+export function inOurUnit(input: Input): unknown {
+  if (typeof input === 'number') return input;
+  if (typeof input === 'object') {
+    return Object.fromEntries(Object.entries(input).map(([key, value]) => [key, inOurUnit(value)]));
+  }
+  const measure = /^([\d.]+) (\S+)$/.exec(input);
+  return measure === null ? input : Number(measure[1]) * unit(measure[2] ?? '').factor;
+}
+
+/** What a formula gave, in the unit of the printed value; the two must measure the same thing. */
+export function inPrintedUnit(value: number, formula: string, name: string): number {
+  const { ours, factor } = unit(name);
+  if (!formula.endsWith(`_${ours}`)) throw new Error(`${formula} does not give what ${name} measures`);
+  return value / factor;
+}
+
+function unit(name: string): { readonly ours: string; readonly factor: number } {
+  const found = printed[name];
+  if (found === undefined) throw new Error(`unit ${name} is not in the list of printed units`);
+  return found;
+}
