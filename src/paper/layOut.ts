@@ -1,0 +1,117 @@
+import type { JSXNode } from 'satori/jsx';
+import { mm, pointsPerUnit, thousandth } from './measures.ts';
+import type { Box, Page, PageNode, Shape } from './page.ts';
+import { type NodeFinder, type Piece, readSvg } from './readSvg.ts';
+import { type NodeDraft, nodeOfMark, type Settled, settle } from './settle.ts';
+import type { Type } from './type.ts';
+import { joinWords } from './words.ts';
+
+export type Sheet = {
+  readonly width_mm: number;
+  readonly height_mm: number;
+  readonly title: string;
+  /** BCP 47 language tag. */
+  readonly lang: string;
+  readonly root: JSXNode;
+};
+
+/** The layout engine, as the runtime gives it. Both runtimes give the same one, so that both lay out alike. */
+export type Engine = (
+  tree: unknown,
+  options: {
+    width: number;
+    height: number;
+    fonts: { name: string; weight: 400 | 800; data: ArrayBuffer }[];
+    embedFont: false;
+    pointScaleFactor: 0;
+    onNodeDetected: (node: Detected) => void;
+  },
+) => Promise<string>;
+
+type Detected = { key?: string | number; left: number; top: number; width: number; height: number };
+
+/** What the engine drew, before words are joined: for the press itself and for the tests of its measures. */
+export type Drawn = {
+  readonly settled: Settled;
+  readonly boxes: ReadonlyMap<number, Box>;
+  readonly found: readonly (Piece | Shape)[];
+};
+
+/**
+ * Lays a sheet out: its tree becomes placed items. The engine runs once.
+ *
+ * @throws CoverError naming every character that no font has; Error naming what cannot be printed.
+ */
+export async function layOut(sheet: Sheet, type: Type, engine: Engine): Promise<Page> {
+  const { settled, boxes, found } = await draw(sheet, type, engine);
+  return {
+    width_pt: sheetLength_pt(sheet.width_mm),
+    height_pt: sheetLength_pt(sheet.height_mm),
+    title: sheet.title,
+    lang: sheet.lang,
+    items: joinWords(found, settled, type),
+    nodes: settled.nodes.map((node, index) => pageNode(node, boxes.get(index))),
+  };
+}
+
+export async function draw(sheet: Sheet, type: Type, engine: Engine): Promise<Drawn> {
+  const settled = await settle(sheet.root);
+  type.mustCover(settled.paragraphs.values());
+  const boxes = new Map<number, Box>();
+  const svg = await engine(settled.tree, {
+    width: mm(sheet.width_mm),
+    height: mm(sheet.height_mm),
+    fonts: fontsFor(type),
+    embedFont: false,
+    pointScaleFactor: 0,
+    onNodeDetected: (node) => {
+      if (typeof node.key === 'string') boxes.set(Number(node.key), boxOf(node));
+    },
+  });
+  return { settled, boxes, found: readSvg(svg, nodeFinder(settled.nodes)) };
+}
+
+const engineFonts = new WeakMap<Type, { name: string; weight: 400 | 800; data: ArrayBuffer }[]>();
+
+/** The engine keeps what it read of a font for as long as it is given the same bytes. */
+function fontsFor(type: Type) {
+  const fonts =
+    engineFonts.get(type) ??
+    type.faces.map((face): { name: string; weight: 400 | 800; data: ArrayBuffer } => {
+      return { name: face.name, weight: face.weight === 'heavy' ? 800 : 400, data: face.sfnt.buffer };
+    });
+  engineFonts.set(type, fonts);
+  return fonts;
+}
+
+function sheetLength_pt(length_mm: number): number {
+  if (!(0 < length_mm && length_mm < 5000)) throw new Error(`A sheet cannot be ${length_mm} mm long.`);
+  return thousandth(mm(length_mm) * pointsPerUnit);
+}
+
+function boxOf({ left, top, width, height }: Detected): Box {
+  const length = (units: number) => thousandth(units * pointsPerUnit);
+  return { x_pt: length(left), y_pt: length(top), width_pt: length(width), height_pt: length(height) };
+}
+
+const nowhere: Box = { x_pt: 0, y_pt: 0, width_pt: 0, height_pt: 0 };
+
+function pageNode({ paragraph: _, ...node }: NodeDraft, box: Box | undefined): PageNode {
+  return { ...node, box: box ?? nowhere };
+}
+
+/** The engine numbers boxes by their place in the tree. A box in running text has a further number for each line. */
+function nodeFinder(nodes: readonly NodeDraft[]): NodeFinder {
+  const byPath = new Map(nodes.map((node, index) => [node.path, index]));
+  const runsInText = (index: number) => nodes[index]?.paragraph !== index;
+  return {
+    nodeOfFamily: nodeOfMark,
+    nodeOfPath: (path) => {
+      const own = byPath.get(path);
+      if (own !== undefined && !runsInText(own)) return own;
+      const around = byPath.get(path.slice(0, Math.max(0, path.lastIndexOf('-'))));
+      if (around === undefined) throw new Error(`A box that belongs to no node: "${path}".`);
+      return around;
+    },
+  };
+}

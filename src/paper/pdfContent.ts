@@ -1,0 +1,192 @@
+import { thousandth } from './measures.ts';
+import type { Clip, Ink, Item, Matrix, Page, Path, Shape, Words } from './page.ts';
+import { combine } from './path.ts';
+import { fontName, hex, type PdfFonts, utf16 } from './pdfFonts.ts';
+import type { Glyph, Run, Type } from './type.ts';
+
+/** One page's drawing commands, and what they call by name. */
+export type Content = { readonly commands: string; readonly alphas: ReadonlySet<number> };
+
+type Sheet = {
+  readonly height_pt: number;
+  readonly type: Type;
+  readonly fonts: PdfFonts;
+  readonly lines: string[];
+  readonly alphas: Set<number>;
+  clip: Clip | null;
+  /** What the graphics state holds, so that it is set only when it changes. */
+  state: Map<string, string>;
+};
+
+export function pageContent(page: Page, type: Type, fonts: PdfFonts): Content {
+  const sheet: Sheet = {
+    height_pt: page.height_pt,
+    type,
+    fonts,
+    lines: [],
+    alphas: new Set(),
+    clip: null,
+    state: new Map(),
+  };
+  for (const item of page.items) drawItem(sheet, item);
+  cutTo(sheet, null);
+  return { commands: sheet.lines.join('\n'), alphas: sheet.alphas };
+}
+
+function drawItem(sheet: Sheet, item: Item): void {
+  cutTo(sheet, item.clip);
+  if (item.kind === 'words') drawWords(sheet, item);
+  else drawShape(sheet, item);
+}
+
+/** A number as PDF writes it: never with an exponent. */
+export function pdfNumber(value: number): string {
+  return String(thousandth(value));
+}
+
+function cutTo(sheet: Sheet, clip: Clip | null): void {
+  if (sheet.clip === clip) return;
+  if (sheet.clip) {
+    sheet.lines.push('Q');
+    sheet.state = new Map();
+  }
+  sheet.clip = clip;
+  if (!clip) return;
+  sheet.lines.push('q');
+  sheet.state = new Map();
+  cutWithin(sheet, clip);
+}
+
+function cutWithin(sheet: Sheet, { path, rule, within }: Clip): void {
+  if (within) cutWithin(sheet, within);
+  sheet.lines.push(pathCommands(sheet, path), rule === 'evenodd' ? 'W* n' : 'W n');
+}
+
+function pathCommands(sheet: Sheet, path: Path): string {
+  const letters = { M: 'm', L: 'l', C: 'c' };
+  const commands = path.map((segment) => {
+    if (segment[0] === 'Z') return 'h';
+    const [letter, ...numbers] = segment;
+    const placed = numbers.map((value, at) => pdfNumber(at % 2 === 0 ? value : sheet.height_pt - value));
+    return `${placed.join(' ')} ${letters[letter]}`;
+  });
+  return commands.join(' ');
+}
+
+function set(sheet: Sheet, what: string, command: string): void {
+  if (sheet.state.get(what) === command) return;
+  sheet.state.set(what, command);
+  sheet.lines.push(command);
+}
+
+/** Grey is written as grey, so that a printer uses its black alone. */
+function inkCommand({ red, green, blue }: Ink, [grey, colour]: readonly [string, string]): string {
+  const part = (channel: number) => pdfNumber(channel / 255);
+  if (red === green && green === blue) return `${part(red)} ${grey}`;
+  return `${part(red)} ${part(green)} ${part(blue)} ${colour}`;
+}
+
+function setAlpha(sheet: Sheet, ink: Ink): void {
+  const alpha = Math.round(ink.alpha_frac * 1000);
+  // Until an alpha is set, everything is opaque.
+  if (alpha === 1000 && !sheet.state.has('alpha')) return;
+  sheet.alphas.add(alpha);
+  set(sheet, 'alpha', `/A${alpha} gs`);
+}
+
+function drawShape(sheet: Sheet, { path, fill, stroke }: Shape): void {
+  const apart = fill && stroke && fill.ink.alpha_frac !== stroke.ink.alpha_frac;
+  if (apart) {
+    paint(sheet, { path, fill, stroke: null });
+    paint(sheet, { path, fill: null, stroke });
+  } else paint(sheet, { path, fill, stroke });
+}
+
+const caps = { butt: 0, round: 1, square: 2 };
+const joins = { miter: 0, round: 1, bevel: 2 };
+
+function paint(sheet: Sheet, { path, fill, stroke }: Pick<Shape, 'path' | 'fill' | 'stroke'>): void {
+  if (fill) {
+    setAlpha(sheet, fill.ink);
+    set(sheet, 'fill', inkCommand(fill.ink, ['g', 'rg']));
+  }
+  if (stroke) {
+    setAlpha(sheet, stroke.ink);
+    set(sheet, 'stroke', inkCommand(stroke.ink, ['G', 'RG']));
+    set(sheet, 'width', `${pdfNumber(stroke.width_pt)} w`);
+    set(sheet, 'cap', `${caps[stroke.cap]} J`);
+    set(sheet, 'join', `${joins[stroke.join]} j`);
+    set(sheet, 'miter', `${pdfNumber(stroke.miterLimit)} M`);
+    set(sheet, 'dash', `[${stroke.dashes_pt.map(pdfNumber).join(' ')}] ${pdfNumber(stroke.dashStart_pt)} d`);
+  }
+  const star = fill?.rule === 'evenodd' ? '*' : '';
+  const letter = fill ? (stroke ? `B${star}` : `f${star}`) : 'S';
+  sheet.lines.push(`${pathCommands(sheet, path)} ${letter}`);
+}
+
+function drawWords(sheet: Sheet, words: Words): void {
+  if (words.ink.alpha_frac === 0) return;
+  setAlpha(sheet, words.ink);
+  set(sheet, 'fill', inkCommand(words.ink, ['g', 'rg']));
+  const runs = sheet.type.shape(words.text, words.weight);
+  // Where several glyphs make one letter, some readers need to be told the text of the whole.
+  const spelled = runs.some((run) => run.glyphs.some((glyph) => glyph.text === ''));
+  if (spelled) sheet.lines.push(`/Span <</ActualText <FEFF${utf16(words.text)}>>> BDC`);
+  sheet.lines.push('BT', `${textMatrix(sheet, words)} Tm`);
+  for (const run of runs) {
+    sheet.lines.push(`/${fontName(run.face)} ${pdfNumber(words.size_pt)} Tf`);
+    drawRun(sheet, run, words.size_pt);
+  }
+  sheet.lines.push('ET');
+  if (spelled) sheet.lines.push('EMC');
+}
+
+function textMatrix(sheet: Sheet, words: Words): string {
+  const upright: Matrix = [1, 0, 0, -1, words.x_pt, words.baseline_pt];
+  const onSheet = words.matrix ? combine(words.matrix, upright) : upright;
+  return combine([1, 0, 0, -1, 0, sheet.height_pt], onSheet).map(pdfNumber).join(' ');
+}
+
+/** Zero-width space: what the further glyphs of a letter stand for, since they must stand for something. */
+const nothing = '\u200b';
+
+/** Shows glyphs with their kerning: a number in the list moves the next glyph to the left, in thousandths. */
+function drawRun(sheet: Sheet, run: Run, size_pt: number): void {
+  let shown: string[] = [];
+  let glyphs = '';
+  let move = 0;
+  let rise = 0;
+  const flush = () => {
+    if (glyphs) shown.push(`<${glyphs}>`);
+    if (shown.length > 0) sheet.lines.push(`[${shown.join(' ')}] TJ`);
+    [shown, glyphs] = [[], ''];
+  };
+  for (const glyph of run.glyphs) {
+    if (glyph.up !== rise) {
+      flush();
+      rise = glyph.up;
+      sheet.lines.push(`${pdfNumber((rise / run.face.unitsPerEm) * size_pt)} Ts`);
+    }
+    const per1000 = thousandths(glyph, run);
+    move -= per1000.right;
+    if (thousandth(move) !== 0) {
+      if (glyphs) shown.push(`<${glyphs}>`);
+      shown.push(pdfNumber(move));
+      glyphs = '';
+    }
+    glyphs += hex(sheet.fonts.code(run.face, glyph.id, glyph.text || nothing));
+    move = per1000.right + sheet.fonts.width(run.face, glyph.id) - per1000.advance;
+  }
+  // The next run starts where this one ends.
+  if (thousandth(move) !== 0) {
+    shown.push(`<${glyphs}>`, pdfNumber(move));
+    glyphs = '';
+  }
+  flush();
+  if (rise !== 0) sheet.lines.push('0 Ts');
+}
+
+function thousandths(glyph: Glyph, { face }: Run): { right: number; advance: number } {
+  const per1000 = 1000 / face.unitsPerEm;
+  return { right: glyph.right * per1000, advance: glyph.advance * per1000 };
+}

@@ -1,0 +1,21 @@
+import type { Page } from './page.ts';
+
+/** A file that travels inside a print. */
+export type Attachment = {
+  readonly name: string;
+  readonly mime: string;
+  readonly bytes: Uint8Array;
+  readonly description: string;
+};
+
+/** Pages that belong together, and what is said of them. No clock: whoever wants a date gives it. */
+export type Print = {
+  readonly pages: readonly Page[];
+  readonly title: string;
+  /** BCP 47 language tag. */
+  readonly lang: string;
+  readonly subject?: string;
+  readonly attachment?: Attachment;
+  /** The day of the print, `2026-05-04`. */
+  readonly date?: string;
+};

@@ -1,0 +1,256 @@
+import type { JSXElement, JSXNode } from 'satori/jsx';
+import { Fragment } from 'satori/jsx';
+
+/** What is known of a node before it has a place. */
+export type NodeDraft = {
+  readonly path: string;
+  readonly parent: number | null;
+  readonly tag: string;
+  readonly role: string | null;
+  readonly alt: string | null;
+  readonly slot: string | null;
+  readonly field: string | null;
+  readonly floats: 'in flow' | 'placed';
+  /** The node whose running text this node's words are part of: itself, or the block around an inline node. */
+  readonly paragraph: number;
+  text: string;
+};
+
+export type Settled = {
+  /** Only plain elements and strings; each element's key is the index of its node. */
+  readonly tree: JSXElement;
+  readonly nodes: readonly NodeDraft[];
+  /** The running text of each paragraph in reading order, by the index of its node. */
+  readonly paragraphs: ReadonlyMap<number, string>;
+};
+
+type Props = Readonly<Record<string, unknown>>;
+type Style = Readonly<Record<string, unknown>>;
+type Plain = JSXElement | string;
+
+const blockTags = new Set(
+  'div p h1 h2 h3 h4 h5 h6 section header footer main article aside figure figcaption'.split(' '),
+);
+const inlineTags = new Set(['span', 'b', 'strong', 'small']);
+
+/** Styles that the layout engine would measure but not report, or that print badly: each with the way out. */
+const refusedStyles: Readonly<Record<string, string>> = {
+  fontFamily: 'The press chooses the fonts.',
+  fontFeatureSettings: 'The press sets all type with its default features.',
+  fontVariant: 'The press sets all type with its default features.',
+  fontVariantNumeric: 'The press sets all type with its default features.',
+  fontKerning: 'The press sets all type with its default features.',
+  letterSpacing: 'Spaced-out words are read letter by letter. Choose another size or weight.',
+  wordSpacing: 'Leave spaces as they are.',
+  textTransform: 'Write the letters as they shall stand.',
+  opacity: 'Give the colour itself, as it shall be printed.',
+  boxShadow: 'Sheets have no shadows.',
+  textShadow: 'Sheets have no shadows.',
+  filter: 'Sheets have no filters.',
+  backdropFilter: 'Sheets have no filters.',
+  backgroundImage: 'Draw with an inline svg.',
+  maskImage: 'Cut with overflow hidden, or with a clipPath in an inline svg.',
+  mixBlendMode: 'Inks do not blend.',
+  outline: 'Use a border.',
+  visibility: 'Leave out what shall not be printed.',
+  WebkitTextStroke: 'Type has no outline.',
+  zIndex: 'Items are painted in the order they are written.',
+};
+
+const weights: ReadonlyMap<unknown, number> = new Map<unknown, number>([
+  [400, 400],
+  ['normal', 400],
+  [700, 800],
+  [800, 800],
+  ['bold', 800],
+]);
+
+/**
+ * Makes a sheet's tree plain: calls its components, opens its fragments, drops what is not drawn, names every node,
+ * and takes the metadata off. Refuses what the press cannot print faithfully, naming it.
+ */
+export async function settle(root: JSXNode): Promise<Settled> {
+  const [only, ...more] = await flatten(root);
+  if (!only || typeof only === 'string' || more.length > 0) throw new Error('A sheet has one root element.');
+  const state: State = { nodes: [], paragraphs: new Map() };
+  const tree = await settleElement(only, { path: '', parent: null, inFlex: true, paragraph: null }, state);
+  return { tree, nodes: state.nodes, paragraphs: state.paragraphs };
+}
+
+type State = { nodes: NodeDraft[]; paragraphs: Map<number, string> };
+type Around = { path: string; parent: number | null; inFlex: boolean; paragraph: number | null };
+
+/** Resolves components, fragments, lists and promises into elements and strings; neighbouring strings are joined. */
+async function flatten(node: JSXNode): Promise<Plain[]> {
+  const found: Plain[] = [];
+  const add = async (given: JSXNode): Promise<void> => {
+    const value = await given;
+    if (value === null || value === undefined || typeof value === 'boolean') return;
+    if (typeof value !== 'object') addText(found, printable(String(value)));
+    else if (!('type' in value)) for (const each of value) await add(each);
+    else if ((value.type as unknown) === Fragment) await add(propsOf(value)['children'] as JSXNode);
+    else if (typeof value.type === 'function') await add(await value.type(value.props));
+    else found.push(value);
+  };
+  await add(node);
+  return found;
+}
+
+function addText(found: Plain[], text: string): void {
+  const last = found.at(-1);
+  if (typeof last === 'string') found[found.length - 1] = last + text;
+  else if (text !== '') found.push(text);
+}
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out
+const unprintable =
+  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufe00-\ufe0f\ufeff]/g;
+
+/**
+ * Composed, and without what has no shape on paper: control characters, direction marks, joiners, soft hyphens. A half
+ * surrogate becomes the replacement character, which then is refused as any other that no font has.
+ */
+function printable(text: string): string {
+  return text
+    .replace(/\p{Surrogate}/gu, '\ufffd')
+    .replace(/\r\n?/g, '\n')
+    .replace(unprintable, '')
+    .normalize('NFC');
+}
+
+async function settleElement(element: JSXElement, around: Around, state: State): Promise<JSXElement> {
+  const tag = String(element.type);
+  if (tag === 'br') {
+    addToParagraph(state, around, '\n');
+    return { type: 'br', key: null, props: {} };
+  }
+  if (!blockTags.has(tag) && !inlineTags.has(tag) && tag !== 'svg')
+    throw refusal(`<${tag}>`, around, tagHint(tag));
+  const props = propsOf(element);
+  const style = (props['style'] ?? {}) as Style;
+  const index = state.nodes.length;
+  const placed = style['position'] === 'absolute';
+  const inline =
+    inlineTags.has(tag) && !around.inFlex && !placed && (style['display'] ?? 'inline') === 'inline';
+  const paragraph = inline ? (around.paragraph ?? index) : index;
+  const draft = draftOf(tag, props, { around, paragraph, placed });
+  state.nodes.push(draft);
+  const settledStyle = checkStyle(style, tag, around, index);
+  if (tag === 'svg') return settleDrawing(element, index, settledStyle);
+  const inFlex = style['display'] === 'flex' || style['display'] === 'grid';
+  const inside: Around = { path: around.path, parent: index, inFlex, paragraph };
+  const children = await settleChildren(props['children'] as JSXNode, inside, state);
+  return { type: tag, key: String(index), props: { style: settledStyle, children } };
+}
+
+function draftOf(
+  tag: string,
+  props: Props,
+  { around, paragraph, placed }: { around: Around; paragraph: number; placed: boolean },
+): NodeDraft {
+  const given = (name: string) => (typeof props[name] === 'string' ? props[name] : null);
+  return {
+    path: around.path,
+    parent: around.parent,
+    tag,
+    role: given('data-role'),
+    alt: given('data-alt'),
+    slot: given('data-slot'),
+    field: given('data-field'),
+    floats: placed ? 'placed' : 'in flow',
+    paragraph,
+    text: '',
+  };
+}
+
+async function settleChildren(children: JSXNode, inside: Around, state: State): Promise<Plain[]> {
+  const flat = await flatten(children);
+  // Blanks between the boxes of a row or column have no place in it.
+  const kept = inside.inFlex
+    ? flat.filter((child) => typeof child !== 'string' || child.trim() !== '')
+    : flat;
+  const settled: Plain[] = [];
+  for (const [at, child] of kept.entries()) {
+    const path = inside.path === '' ? String(at) : `${inside.path}-${at}`;
+    if (typeof child !== 'string') settled.push(await settleElement(child, { ...inside, path }, state));
+    else {
+      addToParagraph(state, inside, child);
+      const node = inside.parent === null ? undefined : state.nodes[inside.parent];
+      if (node) node.text += child;
+      settled.push(child);
+    }
+  }
+  return settled;
+}
+
+function addToParagraph(state: State, around: Around, text: string): void {
+  if (around.paragraph === null) return;
+  state.paragraphs.set(around.paragraph, (state.paragraphs.get(around.paragraph) ?? '') + text);
+}
+
+/** The node's mark goes into the list of font families, the one thing that the engine writes on every word. */
+function checkStyle(style: Style, tag: string, around: Around, index: number): Style {
+  for (const [name, value] of Object.entries(style)) {
+    const hint = refusedStyles[name];
+    if (hint !== undefined && value !== undefined) throw refusal(`style ${name} on <${tag}>`, around, hint);
+    if (name.startsWith('background') && /gradient|url\(/.test(String(value))) {
+      throw refusal(`style ${name}: ${String(value)} on <${tag}>`, around, 'Draw with an inline svg.');
+    }
+  }
+  if (style['display'] === 'none') {
+    throw refusal(`style display: none on <${tag}>`, around, 'Leave out what shall not be printed.');
+  }
+  if ((style['fontStyle'] ?? 'normal') !== 'normal') {
+    throw refusal(`style fontStyle on <${tag}>`, around, 'Sheets have two weights and no italics.');
+  }
+  const settled: Record<string, unknown> = { ...style, fontFamily: nodeMark(index) };
+  if (style['fontWeight'] === undefined) return settled;
+  const weight = weights.get(style['fontWeight']);
+  if (weight === undefined) throw refusal(`style fontWeight on <${tag}>`, around, 'It is 400 or 800.');
+  return { ...settled, fontWeight: weight };
+}
+
+export function nodeMark(index: number): string {
+  return `node-${index}`;
+}
+
+export function nodeOfMark(family: string): number {
+  const [, index] = /node-(\d+)/.exec(family) ?? [];
+  if (index === undefined) throw new Error(`Words that belong to no node: font-family "${family}".`);
+  return Number(index);
+}
+
+async function settleDrawing(element: JSXElement, index: number, style: Style): Promise<JSXElement> {
+  const { props } = await settleDrawn(element);
+  return { type: 'svg', key: String(index), props: { ...propsOf({ ...element, props }), style } };
+}
+
+/** Inside a drawing nothing is a node; components and fragments are opened, and metadata is taken off. */
+async function settleDrawn(element: JSXElement): Promise<JSXElement> {
+  const children: JSXElement[] = [];
+  for (const child of await flatten(propsOf(element)['children'] as JSXNode)) {
+    if (typeof child !== 'string') children.push(await settleDrawn(child));
+    else if (child.trim() !== '')
+      throw new Error(`Words in a drawing: "${child}". Labels are boxes beside it.`);
+  }
+  if (element.type === 'text') throw new Error('<text> in a drawing is refused. Labels are boxes beside it.');
+  const props = Object.entries(propsOf(element)).filter(([name]) => !name.startsWith('data-'));
+  return { type: element.type, key: null, props: { ...Object.fromEntries(props), children } };
+}
+
+function propsOf(element: JSXElement): Props {
+  return (element.props ?? {}) as Props;
+}
+
+function tagHint(tag: string): string {
+  if (['ul', 'ol', 'li', 'table', 'tr', 'td', 'th'].includes(tag)) {
+    return 'Use a div and say what it is with data-role (L, LI, Table, TR, TD).';
+  }
+  return `Sheets are built of ${[...blockTags, ...inlineTags, 'br', 'svg'].join(', ')}.`;
+}
+
+function refusal(what: string, around: Around, hint: string): Error {
+  return new Error(
+    `The press does not print ${what} (at ${around.path || 'the root'} of the sheet). ${hint}`,
+  );
+}

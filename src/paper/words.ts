@@ -1,0 +1,119 @@
+import { thousandth } from './measures.ts';
+import type { Item, Shape, Words } from './page.ts';
+import { readInk } from './paint.ts';
+import type { Piece } from './readSvg.ts';
+import type { NodeDraft, Settled } from './settle.ts';
+import type { Type } from './type.ts';
+
+/** How far apart, in points, two places may be and still be the same. */
+const same_pt = 0.01;
+
+type Growing = { -readonly [key in keyof Piece]: Piece[key] } & { spaced: boolean };
+
+/**
+ * Joins the pieces that belong to one word, so that they are shaped together: the layout engine lists "water" and the
+ * comma after it apart, but kerns across them. Where the sheet has a space that the engine left out, the words before
+ * get it, so that the text can be read.
+ */
+export function joinWords(found: readonly (Piece | Shape)[], settled: Settled, type: Type): Item[] {
+  const items: Item[] = [];
+  const reading = readingPlace(settled);
+  let words: Growing | null = null;
+  const finish = () => {
+    if (words) items.push(finished(words));
+    words = null;
+  };
+  for (const each of found) {
+    if (each.kind === 'shape') {
+      finish();
+      items.push(each);
+      continue;
+    }
+    const spaceBefore = reading(each);
+    const joined: Growing | null = words && join(words, each, { spaceBefore, type });
+    if (joined) words = joined;
+    else {
+      // A space between two words that stand apart goes with the first.
+      if (words && spaceBefore) addSpace(words);
+      else if (!words && spaceBefore) addSpaceToLast(items, each, settled.nodes);
+      finish();
+      words = { ...each, spaced: isBlank(each.text) };
+    }
+  }
+  finish();
+  return items;
+}
+
+function isBlank(text: string): boolean {
+  return text.trim() === '';
+}
+
+function addSpace(words: Growing): void {
+  if (!/\s$/.test(words.text)) words.text += ' ';
+}
+
+/** Shapes, such as a line under the words, may stand between two words of one paragraph. */
+function addSpaceToLast(items: Item[], next: Piece, nodes: readonly NodeDraft[]): void {
+  const at = items.findLastIndex((item) => item.kind === 'words');
+  const last = items[at];
+  if (last?.kind !== 'words' || /\s$/.test(last.text)) return;
+  if (nodes[last.node]?.paragraph === nodes[next.node]?.paragraph)
+    items[at] = { ...last, text: `${last.text} ` };
+}
+
+function join(
+  words: Growing,
+  piece: Piece,
+  { spaceBefore, type }: { spaceBefore: boolean; type: Type },
+): Growing | null {
+  const alike =
+    words.node === piece.node &&
+    words.size_pt === piece.size_pt &&
+    words.weight === piece.weight &&
+    words.ink === piece.ink &&
+    words.clip === piece.clip &&
+    Math.abs(words.baseline_pt - piece.baseline_pt) < same_pt;
+  if (!alike) return null;
+  const end_pt = piece.x_pt + piece.width_pt - words.x_pt;
+  const gap_pt = piece.x_pt - words.x_pt - words.width_pt;
+  // A blank ends a word: the engine places the next word by itself.
+  if (words.spaced) return null;
+  if (Math.abs(gap_pt) < words.size_pt * 0.1 && !spaceBefore) {
+    const spaced = isBlank(piece.text);
+    return { ...words, text: words.text + piece.text, width_pt: spaced ? words.width_pt : end_pt, spaced };
+  }
+  // In mixed text the engine lists no blanks; words one space apart were laid out, and are shaped, as one.
+  const space_pt = type.width(' ', words.weight, words.size_pt);
+  if (spaceBefore && Math.abs(gap_pt - space_pt) < same_pt) {
+    return { ...words, text: `${words.text} ${piece.text}`, width_pt: end_pt };
+  }
+  return null;
+}
+
+function finished({ kind: _, spaced: __, ...words }: Growing): Words {
+  const ink = readInk(words.ink) ?? { red: 0, green: 0, blue: 0, alpha_frac: 0 };
+  return {
+    ...words,
+    kind: 'words',
+    x_pt: thousandth(words.x_pt),
+    baseline_pt: thousandth(words.baseline_pt),
+    width_pt: thousandth(words.width_pt),
+    size_pt: thousandth(words.size_pt),
+    ink,
+  };
+}
+
+/** Follows each paragraph's text while its pieces come, and says whether a space stands before a piece. */
+function readingPlace(settled: Settled): (piece: Piece) => boolean {
+  const places = new Map<number, number>();
+  return (piece) => {
+    const paragraph = settled.nodes[piece.node]?.paragraph ?? 0;
+    const text = settled.paragraphs.get(paragraph) ?? '';
+    const from = places.get(paragraph) ?? 0;
+    if (isBlank(piece.text)) return false;
+    const at = text.indexOf(piece.text, from);
+    if (at < 0) return false;
+    places.set(paragraph, at + piece.text.length);
+    return /\s/.test(text.slice(from, at)) && from > 0;
+  };
+}
