@@ -45,6 +45,7 @@ export async function readContent(
   const media = collection(await read('media'), mediaFile, check(checkMedia), problems);
   const terms = collection(await read('terms'), termFile, check(checkTerm), problems);
   const wording = collection(await read('wording'), wordingFile, () => [], problems);
+  if (!wording.names.includes('en')) problems.push(missingFile(`${basename(resolve(dir))}/wording/en.yaml`));
   const facts = { fish: fish.entries, media: media.entries };
   const systems = systemsOf(await read('systems'), facts, [...fish.names, ...media.names], problems);
   return {
@@ -74,13 +75,17 @@ async function readFolder(dir: string, folder: string, problems: Problem[]): Pro
   const shown = `${basename(resolve(dir))}/${folder}`;
   const names = await namesIn(join(dir, folder));
   if (names === null) {
-    problems.push({ code: 'fileMissing', place: [], given: shown, at: { file: shown, line: 1, column: 1 } });
+    problems.push(missingFile(shown));
     return [];
   }
   const read = await Promise.all(
     names.map((name) => readOne(join(dir, folder, name), `${shown}/${name}`, problems)),
   );
   return read.filter((file) => file !== null);
+}
+
+function missingFile(file: string): Problem {
+  return { code: 'fileMissing', place: [], given: file, at: { file, line: 1, column: 1 } };
 }
 
 /** Every file below a folder but hidden ones and notes to people, in a fixed order. */

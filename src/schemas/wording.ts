@@ -18,6 +18,8 @@ const field = z.strictObject({
   how: prose().optional(),
 });
 
+const texts = z.record(z.string(), prose());
+
 const oneEach = z.record(z.enum(problemCodes), prose());
 
 export const wordingFile = z
@@ -27,16 +29,20 @@ export const wordingFile = z
       line: oneEach,
       /** For whoever fills in a form. */
       sentence: oneEach,
-      /** Units in words. */
-      units: z.record(z.string(), prose()),
-      /** How to turn another unit into ours. */
-      conversions: z.record(z.string(), prose()),
-      /** Added to a sentence where it helps. */
-      hints: z.record(z.string(), prose()),
+      /** What a field wants, in the middle of a sentence. */
+      expected: texts,
+      /** Units in words; one that is not here goes without saying. */
+      units: texts,
+      /** How to turn another unit into ours: `cm_mm`. */
+      conversions: texts,
+      /** Added to a sentence where they help. */
+      hints: texts,
+      /** What the reader of YAML found, by its code. */
+      yaml: texts,
+      /** By key, or by group and key where one key has two meanings: `dips.depth_mm`. */
       fields: z.record(z.string(), field),
     }),
   })
   .catchall(words);
 
 export type WordingFile = z.output<typeof wordingFile>;
-export type ProblemWords = WordingFile['problems'];

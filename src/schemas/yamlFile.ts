@@ -38,7 +38,7 @@ export function readYaml(text: string, file: string): YamlFile | { readonly prob
     logLevel: 'error',
   });
   const at = (offset: number) => placed(lines, file, offset);
-  const found = [...syntaxProblems(document), ...graphProblems(document)];
+  const found = [...syntaxProblems(document, text), ...graphProblems(document)];
   if (found.length > 0) {
     return {
       problems: onePerPlace(found.map(({ offset, ...rest }) => ({ ...rest, place: [], at: at(offset) }))),
@@ -55,13 +55,14 @@ export function readYaml(text: string, file: string): YamlFile | { readonly prob
 
 type Found = Pick<Problem, 'code' | 'given' | 'other'> & { readonly offset: number };
 
-function syntaxProblems(document: Document.Parsed): readonly Found[] {
-  return [...document.errors, ...document.warnings].map((error) => ({
-    code: error.code === 'DUPLICATE_KEY' ? 'duplicateKey' : 'notYaml',
-    given: error.message,
-    other: error.code,
-    offset: error.pos[0],
-  }));
+function syntaxProblems(document: Document.Parsed, text: string): readonly Found[] {
+  return [...document.errors, ...document.warnings].map((error): Found => {
+    const offset = error.pos[0];
+    if (error.code === 'DUPLICATE_KEY') {
+      return { code: 'duplicateKey', given: /^[^:\n]*/.exec(text.slice(offset))?.[0].trim() ?? '', offset };
+    }
+    return { code: 'notYaml', given: error.message, other: error.code, offset };
+  });
 }
 
 /** Aliases that lead nowhere, into themselves, or are too many; and nesting without end. */
