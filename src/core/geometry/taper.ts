@@ -20,5 +20,7 @@ export function measureAt_mm(floor_mm: number, top_mm: number, rim_mm: number, d
   if (!(0 <= depth_mm && depth_mm <= rim_mm)) {
     throw new RangeError(`measureAt_mm: depth_mm is ${depth_mm}, must be 0 to ${rim_mm}`);
   }
-  return floor_mm + ((top_mm - floor_mm) * depth_mm) / rim_mm;
+  // Weighed from both ends, so that rounding never turns a longer side into the shorter one.
+  const share = depth_mm / rim_mm;
+  return floor_mm * (1 - share) + top_mm * share;
 }
