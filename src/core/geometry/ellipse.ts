@@ -15,7 +15,7 @@ import { prismatoidVolume_L } from './prismatoid.ts';
  * @throws RangeError where a measure is out of its range
  * @source weissteinMathematics, ellipse and prismatoid
  * @example ellipseVolume_L(1000, 1000, 1000, 1000, 1000) // 785.3981634
- * @example ellipseVolume_L(800, 400, 1000, 600, 500) // 175.9291886
+ * @example ellipseVolume_L(800, 400, 1000, 600, 500) // 178.0235837
  */
 export function ellipseVolume_L(
   floorLength_mm: number,

@@ -18,7 +18,7 @@ import { prismatoidVolume_L } from './prismatoid.ts';
  * @throws RangeError where a measure is out of its range
  * @source weissteinMathematics, stadium and prismatoid
  * @example obroundVolume_L(1000, 1000, 1000, 1000, 1000) // 785.3981634
- * @example obroundVolume_L(900, 500, 1000, 600, 500) // 230.2861824
+ * @example obroundVolume_L(900, 500, 1000, 600, 500) // 229.1187214
  */
 export function obroundVolume_L(
   floorLength_mm: number,

@@ -1,0 +1,121 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { orificeFlow_L_h } from '../../src/core/hydraulics/orifice.ts';
+import { lipCd, mouthCd, standpipeFlow_L_h, standpipeHead_mm } from '../../src/core/hydraulics/standpipe.ts';
+import { standpipeStep } from '../../src/core/hydraulics/standpipeStep.ts';
+import { weirFlow_L_h } from '../../src/core/hydraulics/weir.ts';
+import { workedOut } from './workedOut.ts';
+
+const runs = { numRuns: 200 };
+const bore = fc.double({ min: 10, max: 315, noNaN: true });
+const head = fc.double({ min: 0.1, max: 500, noNaN: true });
+
+/** Head at which the lip stops to rule and the mouth begins: both flows are the same there. */
+function changeOver_mm(bore_mm: number): number {
+  return (3 / 8) * (mouthCd / lipCd) * bore_mm;
+}
+
+function expectSame(ours: number, theirs: number, relative: number) {
+  expect(Math.abs(ours - theirs)).toBeLessThanOrEqual(relative * Math.abs(theirs));
+}
+
+describe('a standpipe', () => {
+  test('stands as high over its lip as the flow it takes says', () => {
+    const check = (bore_mm: number, head_mm: number) =>
+      expectSame(standpipeHead_mm(bore_mm, standpipeFlow_L_h(bore_mm, head_mm)), head_mm, 1e-9);
+    fc.assert(fc.property(bore, head, check), runs);
+  });
+
+  test('takes more the higher the water stands', () => {
+    const check = (bore_mm: number, head_mm: number) => {
+      expect(standpipeFlow_L_h(bore_mm, head_mm)).toBeLessThan(standpipeFlow_L_h(bore_mm, head_mm * 1.001));
+    };
+    fc.assert(fc.property(bore, head, check), runs);
+  });
+
+  test('takes more the wider it is', () => {
+    const check = (bore_mm: number, head_mm: number) => {
+      expect(standpipeFlow_L_h(bore_mm, head_mm)).toBeLessThan(standpipeFlow_L_h(bore_mm * 1.001, head_mm));
+    };
+    fc.assert(fc.property(bore, head, check), runs);
+  });
+
+  test('does not jump where the lip hands over to the mouth', () => {
+    const check = (bore_mm: number) => {
+      const at_mm = changeOver_mm(bore_mm);
+      const flow_L_h = standpipeFlow_L_h(bore_mm, at_mm);
+      expectSame(standpipeFlow_L_h(bore_mm, at_mm * (1 - 1e-9)), flow_L_h, 1e-8);
+      expectSame(standpipeFlow_L_h(bore_mm, at_mm * (1 + 1e-9)), flow_L_h, 1e-8);
+      expectSame(standpipeHead_mm(bore_mm, flow_L_h * (1 - 1e-9)), at_mm, 1e-8);
+      expectSame(standpipeHead_mm(bore_mm, flow_L_h * (1 + 1e-9)), at_mm, 1e-8);
+    };
+    fc.assert(fc.property(bore, check), runs);
+  });
+
+  test('twice as large and twice as deep takes two to the power of two and a half as much', () => {
+    const check = (bore_mm: number, head_mm: number) =>
+      expectSame(
+        standpipeFlow_L_h(2 * bore_mm, 2 * head_mm),
+        2 ** 2.5 * standpipeFlow_L_h(bore_mm, head_mm),
+        1e-9,
+      );
+    fc.assert(fc.property(bore, head, check), runs);
+  });
+
+  test('has a step whose printed formula gives its value on both sides of the change-over', () => {
+    const check = (bore_mm: number, head_mm: number) => {
+      const step = standpipeStep(bore_mm, standpipeFlow_L_h(bore_mm, head_mm));
+      expectSame(workedOut(step), step.gives.value, 1e-9);
+      expectSame(step.gives.value, head_mm, 1e-9);
+      const lipRules = step.symbols.some((symbol) => symbol.term === 'lipCoefficient');
+      if (Math.abs(head_mm / changeOver_mm(bore_mm) - 1) > 1e-6) {
+        expect(lipRules).toBe(head_mm < changeOver_mm(bore_mm));
+      }
+    };
+    fc.assert(fc.property(bore, head, check), runs);
+  });
+});
+
+describe('a weir and a hole', () => {
+  test('a weir twice as long passes twice as much, at four times the head eight times as much', () => {
+    expectSame(weirFlow_L_h(400, 30, 0.6), 2 * weirFlow_L_h(200, 30, 0.6), 1e-12);
+    expectSame(weirFlow_L_h(200, 120, 0.6), 8 * weirFlow_L_h(200, 30, 0.6), 1e-12);
+  });
+
+  test('a hole twice as wide passes four times as much, at four times the head twice as much', () => {
+    expectSame(orificeFlow_L_h(40, 300, 0.6), 4 * orificeFlow_L_h(20, 300, 0.6), 1e-12);
+    expectSame(orificeFlow_L_h(20, 1200, 0.6), 2 * orificeFlow_L_h(20, 300, 0.6), 1e-12);
+  });
+});
+
+describe('at the edges', () => {
+  test('no head, no flow; no flow, no head', () => {
+    expect(weirFlow_L_h(100, 0, 0.6)).toBe(0);
+    expect(orificeFlow_L_h(25, 0, 0.6)).toBe(0);
+    expect(standpipeFlow_L_h(25, 0)).toBe(0);
+    expect(standpipeHead_mm(25, 0)).toBe(0);
+    expect(workedOut(standpipeStep(25, 0))).toBe(0);
+  });
+
+  test('a coefficient of 1 is the most there can be', () => {
+    expect(weirFlow_L_h(100, 10, 1)).toBeGreaterThan(0);
+    expect(orificeFlow_L_h(100, 10, 1)).toBeGreaterThan(0);
+  });
+
+  test.each<readonly [string, () => unknown]>([
+    ['crest of nothing', () => weirFlow_L_h(0, 10, 0.6)],
+    ['head below the crest', () => weirFlow_L_h(100, -1e-9, 0.6)],
+    ['weir coefficient of 0', () => weirFlow_L_h(100, 10, 0)],
+    ['weir coefficient just past 1', () => weirFlow_L_h(100, 10, 1.000001)],
+    ['bore of nothing', () => orificeFlow_L_h(0, 10, 0.6)],
+    ['head below the hole', () => orificeFlow_L_h(25, -1e-9, 0.6)],
+    ['hole coefficient of 0', () => orificeFlow_L_h(25, 10, 0)],
+    ['hole coefficient just past 1', () => orificeFlow_L_h(25, 10, 1.000001)],
+    ['standpipe of no bore', () => standpipeHead_mm(0, 100)],
+    ['flow that runs backwards', () => standpipeHead_mm(25, -1)],
+    ['flow that is no number', () => standpipeHead_mm(25, Number.NaN)],
+    ['lip under air', () => standpipeFlow_L_h(25, -1)],
+  ])('refuses a %s', (_what, sum) => {
+    expect(sum).toThrow(RangeError);
+  });
+});
