@@ -1,38 +1,48 @@
 import type { Weight } from './page.ts';
 
 /**
- * The fonts of every sheet, in the order of fallback. Atkinson Hyperlegible Next: its zeros, ones and letters cannot
- * be taken for one another. Noto Sans has the scripts and accents that it lacks.
+ * The fonts of every sheet, in the order of fallback. Atkinson Hyperlegible Next comes first: its zeros, ones and
+ * letters cannot be taken for one another. Noto Sans has the scripts and accents that it lacks.
  */
+const subsets = [
+  ['atkinson-hyperlegible-next', 'latin'],
+  ['atkinson-hyperlegible-next', 'latin-ext'],
+  ['noto-sans', 'latin'],
+  ['noto-sans', 'latin-ext'],
+  ['noto-sans', 'greek'],
+  ['noto-sans', 'greek-ext'],
+  ['noto-sans', 'cyrillic'],
+  ['noto-sans', 'cyrillic-ext'],
+  ['noto-sans', 'vietnamese'],
+] as const;
+
+type Subset = (typeof subsets)[number];
+type NameOf<Pair> = Pair extends readonly [infer Family extends string, infer Part extends string]
+  ? `${Family}-${Part}`
+  : never;
+/** One name for each subset of a family: the layout engine knows one font by a name and a weight. */
+export type FontName = NameOf<Subset>;
+
 export type FontSource = {
-  readonly name: string;
+  readonly name: FontName;
   readonly weight: Weight;
   readonly postScriptName: string;
   /** Place of the file in the installed packages. */
   readonly file: string;
 };
 
-const families = [
-  { id: 'atkinson-hyperlegible-next', name: 'AtkinsonHyperlegibleNext', subsets: ['latin', 'latin-ext'] },
-  {
-    id: 'noto-sans',
-    name: 'NotoSans',
-    subsets: ['latin', 'latin-ext', 'greek', 'greek-ext', 'cyrillic', 'cyrillic-ext', 'vietnamese'],
-  },
-] as const;
-
 const cuts = [
   { weight: 'text', number: 400, name: 'Regular' },
   { weight: 'heavy', number: 800, name: 'ExtraBold' },
 ] as const;
 
-export const fontSources: readonly FontSource[] = families.flatMap((family) =>
-  family.subsets.flatMap((subset) =>
-    cuts.map((cut) => ({
-      name: `${family.id}-${subset}`,
-      weight: cut.weight,
-      postScriptName: `${family.name}-${cut.name}`,
-      file: `@fontsource/${family.id}/files/${family.id}-${subset}-${cut.number}-normal.woff`,
-    })),
-  ),
+const postScript = { 'atkinson-hyperlegible-next': 'AtkinsonHyperlegibleNext', 'noto-sans': 'NotoSans' };
+
+export const fontSources: readonly FontSource[] = subsets.flatMap(([family, subset]) =>
+  cuts.map((cut) => ({
+    name: `${family}-${subset}` as FontName,
+    weight: cut.weight,
+    postScriptName: `${postScript[family]}-${cut.name}`,
+    file: `@fontsource/${family}/files/${family}-${subset}-${cut.number}-normal.woff`,
+  })),
 );

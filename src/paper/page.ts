@@ -51,7 +51,7 @@ export type Words = {
   readonly text: string;
   readonly x_pt: number;
   readonly baseline_pt: number;
-  /** The width the layout gave to these words, without the space at their end. */
+  /** Their width as drawn, without the space at their end. */
   readonly width_pt: number;
   readonly size_pt: number;
   readonly weight: Weight;

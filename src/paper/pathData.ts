@@ -137,8 +137,11 @@ function quadratic(pen: Pen, cx: number, cy: number, x: number, y: number): void
 /** An elliptical arc as cubic curves of at most a quarter turn (SVG 1.1, appendix F.6). */
 function arc(pen: Pen, given: readonly number[], x: number, y: number): void {
   const [rx = 0, ry = 0, turn = 0, large = 0, sweep = 0] = given;
-  if (rx === 0 || ry === 0) return line(pen, x, y);
   if (x === pen.x && y === pen.y) return;
+  if (rx === 0 || ry === 0) {
+    line(pen, x, y);
+    return;
+  }
   const ellipse = ellipseOf(pen, {
     rx: Math.abs(rx),
     ry: Math.abs(ry),

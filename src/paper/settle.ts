@@ -24,8 +24,14 @@ export type Settled = {
   readonly paragraphs: ReadonlyMap<number, string>;
 };
 
-type Props = Readonly<Record<string, unknown>>;
-type Style = Readonly<Record<string, unknown>>;
+type Style = {
+  readonly [name: string]: unknown;
+  readonly display?: unknown;
+  readonly position?: unknown;
+  readonly fontStyle?: unknown;
+  readonly fontWeight?: unknown;
+};
+type Props = { readonly [name: string]: unknown; readonly style?: Style; readonly children?: JSXNode };
 type Plain = JSXElement | string;
 
 const blockTags = new Set(
@@ -88,7 +94,7 @@ async function flatten(node: JSXNode): Promise<Plain[]> {
     if (value === null || value === undefined || typeof value === 'boolean') return;
     if (typeof value !== 'object') addText(found, printable(String(value)));
     else if (!('type' in value)) for (const each of value) await add(each);
-    else if ((value.type as unknown) === Fragment) await add(propsOf(value)['children'] as JSXNode);
+    else if ((value.type as unknown) === Fragment) await add(propsOf(value).children);
     else if (typeof value.type === 'function') await add(await value.type(value.props));
     else found.push(value);
   };
@@ -102,9 +108,7 @@ function addText(found: Plain[], text: string): void {
   else if (text !== '') found.push(text);
 }
 
-// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out
-const unprintable =
-  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufe00-\ufe0f\ufeff]/g;
+const unprintable = /(?![\t\n])\p{Cc}|\p{Default_Ignorable_Code_Point}/gu;
 
 /**
  * Composed, and without what has no shape on paper: control characters, direction marks, joiners, soft hyphens. A half
@@ -127,26 +131,30 @@ async function settleElement(element: JSXElement, around: Around, state: State):
   if (!blockTags.has(tag) && !inlineTags.has(tag) && tag !== 'svg')
     throw refusal(`<${tag}>`, around, tagHint(tag));
   const props = propsOf(element);
-  const style = (props['style'] ?? {}) as Style;
+  const style = props.style ?? {};
   const index = state.nodes.length;
-  const placed = style['position'] === 'absolute';
-  const inline =
-    inlineTags.has(tag) && !around.inFlex && !placed && (style['display'] ?? 'inline') === 'inline';
+  const placed = style.position === 'absolute';
+  const inline = inlineTags.has(tag) && !around.inFlex && !placed && (style.display ?? 'inline') === 'inline';
   const paragraph = inline ? (around.paragraph ?? index) : index;
-  const draft = draftOf(tag, props, { around, paragraph, placed });
-  state.nodes.push(draft);
+  const alt = await altOf(tag, props);
+  state.nodes.push(draftOf(tag, props, { around, paragraph, placed, alt }));
   const settledStyle = checkStyle(style, tag, around, index);
   if (tag === 'svg') return settleDrawing(element, index, settledStyle);
-  const inFlex = style['display'] === 'flex' || style['display'] === 'grid';
+  const inFlex = style.display === 'flex' || style.display === 'grid';
   const inside: Around = { path: around.path, parent: index, inFlex, paragraph };
-  const children = await settleChildren(props['children'] as JSXNode, inside, state);
+  const children = await settleChildren(props.children, inside, state);
   return { type: tag, key: String(index), props: { style: settledStyle, children } };
 }
 
 function draftOf(
   tag: string,
   props: Props,
-  { around, paragraph, placed }: { around: Around; paragraph: number; placed: boolean },
+  {
+    around,
+    paragraph,
+    placed,
+    alt,
+  }: { around: Around; paragraph: number; placed: boolean; alt: string | null },
 ): NodeDraft {
   const given = (name: string) => (typeof props[name] === 'string' ? props[name] : null);
   return {
@@ -154,7 +162,7 @@ function draftOf(
     parent: around.parent,
     tag,
     role: given('data-role'),
-    alt: given('data-alt'),
+    alt,
     slot: given('data-slot'),
     field: given('data-field'),
     floats: placed ? 'placed' : 'in flow',
@@ -197,15 +205,15 @@ function checkStyle(style: Style, tag: string, around: Around, index: number): S
       throw refusal(`style ${name}: ${String(value)} on <${tag}>`, around, 'Draw with an inline svg.');
     }
   }
-  if (style['display'] === 'none') {
+  if (style.display === 'none') {
     throw refusal(`style display: none on <${tag}>`, around, 'Leave out what shall not be printed.');
   }
-  if ((style['fontStyle'] ?? 'normal') !== 'normal') {
+  if ((style.fontStyle ?? 'normal') !== 'normal') {
     throw refusal(`style fontStyle on <${tag}>`, around, 'Sheets have two weights and no italics.');
   }
   const settled: Record<string, unknown> = { ...style, fontFamily: nodeMark(index) };
-  if (style['fontWeight'] === undefined) return settled;
-  const weight = weights.get(style['fontWeight']);
+  if (style.fontWeight === undefined) return settled;
+  const weight = weights.get(style.fontWeight);
   if (weight === undefined) throw refusal(`style fontWeight on <${tag}>`, around, 'It is 400 or 800.');
   return { ...settled, fontWeight: weight };
 }
@@ -225,17 +233,31 @@ async function settleDrawing(element: JSXElement, index: number, style: Style): 
   return { type: 'svg', key: String(index), props: { ...propsOf({ ...element, props }), style } };
 }
 
-/** Inside a drawing nothing is a node; components and fragments are opened, and metadata is taken off. */
+/** Inside a drawing nothing is a node; components and fragments are opened, and what is said of it is taken off. */
 async function settleDrawn(element: JSXElement): Promise<JSXElement> {
   const children: JSXElement[] = [];
-  for (const child of await flatten(propsOf(element)['children'] as JSXNode)) {
-    if (typeof child !== 'string') children.push(await settleDrawn(child));
-    else if (child.trim() !== '')
+  for (const child of await flatten(propsOf(element).children)) {
+    if (typeof child === 'string' && child.trim() === '') continue;
+    if (typeof child === 'string')
       throw new Error(`Words in a drawing: "${child}". Labels are boxes beside it.`);
+    if (child.type === 'text') throw new Error('<text> in a drawing is refused. Labels are boxes beside it.');
+    if (child.type !== 'title') children.push(await settleDrawn(child));
   }
-  if (element.type === 'text') throw new Error('<text> in a drawing is refused. Labels are boxes beside it.');
-  const props = Object.entries(propsOf(element)).filter(([name]) => !name.startsWith('data-'));
+  const props = Object.entries(propsOf(element)).filter(([name]) => !/^(data-|aria-|role$)/.test(name));
   return { type: element.type, key: null, props: { ...Object.fromEntries(props), children } };
+}
+
+/** A drawing says what it shows as a sheet's drawing does (`data-alt`), or with a title, as any svg does. */
+async function altOf(tag: string, props: Props): Promise<string | null> {
+  const { 'data-alt': alt } = props;
+  if (typeof alt === 'string') return alt;
+  if (tag !== 'svg') return null;
+  for (const child of await flatten(props.children)) {
+    if (typeof child === 'object' && child.type === 'title') {
+      return (await flatten(propsOf(child).children)).filter((part) => typeof part === 'string').join('');
+    }
+  }
+  return null;
 }
 
 function propsOf(element: JSXElement): Props {

@@ -1,5 +1,5 @@
 import { thousandth } from './measures.ts';
-import type { Item, Shape, Words } from './page.ts';
+import type { Ink, Item, Shape, Words } from './page.ts';
 import { readInk } from './paint.ts';
 import type { Piece } from './readSvg.ts';
 import type { NodeDraft, Settled } from './settle.ts';
@@ -20,7 +20,7 @@ export function joinWords(found: readonly (Piece | Shape)[], settled: Settled, t
   const reading = readingPlace(settled);
   let words: Growing | null = null;
   const finish = () => {
-    if (words) items.push(finished(words));
+    if (words) items.push(finished(words, type));
     words = null;
   };
   for (const each of found) {
@@ -90,18 +90,21 @@ function join(
   return null;
 }
 
-function finished({ kind: _, spaced: __, ...words }: Growing): Words {
-  const ink = readInk(words.ink) ?? { red: 0, green: 0, blue: 0, alpha_frac: 0 };
+/** Pieces are laid out side by side; joined, they are a little narrower or wider, as they then are kerned. */
+function finished({ kind: _, spaced: __, ...words }: Growing, type: Type): Words {
+  const width_pt = type.width(words.text.trimEnd(), words.weight, words.size_pt);
   return {
     ...words,
     kind: 'words',
     x_pt: thousandth(words.x_pt),
     baseline_pt: thousandth(words.baseline_pt),
-    width_pt: thousandth(words.width_pt),
+    width_pt: thousandth(width_pt),
     size_pt: thousandth(words.size_pt),
-    ink,
+    ink: readInk(words.ink) ?? noInk,
   };
 }
+
+const noInk: Ink = { red: 0, green: 0, blue: 0, alpha_frac: 0 };
 
 /** Follows each paragraph's text while its pieces come, and says whether a space stands before a piece. */
 function readingPlace(settled: Settled): (piece: Piece) => boolean {

@@ -25,7 +25,7 @@ export function readXml(source: string): Mark {
     const around = open.at(-1);
     if (!found || !around) throw new Error(`Markup that cannot be read: ${source.slice(at, at + 60)}`);
     const [, slash, name = '', attributes = '', selfClosing, text] = found;
-    if (text !== undefined) around.text += unescape(text);
+    if (text !== undefined) around.text += readEntities(text);
     else if (slash) close(open, name);
     else {
       const mark: Open = { name, attributes: readAttributes(attributes), children: [], text: '' };
@@ -46,11 +46,11 @@ function close(open: Open[], name: string): void {
 
 function readAttributes(source: string): Map<string, string> {
   const found = new Map<string, string>();
-  for (const [, name = '', value = ''] of source.matchAll(attribute)) found.set(name, unescape(value));
+  for (const [, name = '', value = ''] of source.matchAll(attribute)) found.set(name, readEntities(value));
   return found;
 }
 
-function unescape(text: string): string {
+function readEntities(text: string): string {
   if (!text.includes('&')) return text;
   return text.replace(
     /&(?:#x([\da-f]+)|#(\d+)|(\w+));/gi,
@@ -62,9 +62,8 @@ function unescape(text: string): string {
   );
 }
 
-/** What XML 1.0 does not allow at all, not even escaped. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones to remove
-const illegal = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/gu;
+/** What XML 1.0 does not allow, not even escaped, and the control characters that it only tolerates. */
+const illegal = /(?![\t\n\r])\p{Cc}|[\ufffe\uffff]|\p{Surrogate}/gu;
 
 /** Text as it may stand in an element or in a quoted attribute. */
 export function escapeXml(text: string): string {

@@ -1,0 +1,69 @@
+/// <reference types="vite/client" />
+import rasterUrl from '@resvg/resvg-wasm/index_bg.wasm?url';
+import layoutUrl from 'satori/layout.wasm?url';
+import { fontUrls } from './browserFonts.ts';
+import { fontSources } from './fonts.ts';
+import type { Engine } from './layOut.ts';
+import type { Press } from './press.ts';
+import type { Raster } from './toPng.ts';
+
+/**
+ * The press in a page or a worker. It fetches only from where the page itself comes from. What writes PDF and PNG is
+ * loaded when first asked for.
+ */
+export async function browserPress(): Promise<Press> {
+  // Imported here and not above, so that a page can show itself before the press arrives.
+  const [{ typeFrom }, { layOut }, { toSvg }, satori, layoutWasm, files] = await Promise.all([
+    import('./type.ts'),
+    import('./layOut.ts'),
+    import('./toSvg.ts'),
+    import('satori/standalone'),
+    load(layoutUrl),
+    Promise.all(
+      fontSources.map(async ({ file: _, ...font }) => ({
+        ...font,
+        woff: await load(fontUrls[font.name][font.weight]),
+      })),
+    ),
+  ]);
+  await satori.init(layoutWasm);
+  const type = typeFrom(files);
+  const raster = once(loadRaster);
+  return {
+    layOut: (sheet) => layOut(sheet, type, satori.default as Engine),
+    toPdf: async (print) => (await import('./toPdf.ts')).toPdf(print, type),
+    toSvg: (page) => toSvg(page, type),
+    toPng: async (page, options) => {
+      const [{ toPng }, turn] = await Promise.all([import('./toPng.ts'), raster()]);
+      return toPng(page, type, options, turn);
+    },
+  };
+}
+
+async function load(url: string): Promise<Uint8Array<ArrayBuffer>> {
+  const answer = await fetch(url);
+  if (!answer.ok) throw new Error(`A part of the press did not load: ${url} (${answer.status}).`);
+  return new Uint8Array(await answer.arrayBuffer());
+}
+
+function once<Thing>(make: () => Promise<Thing>): () => Promise<Thing> {
+  let made: Promise<Thing> | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
+async function loadRaster(): Promise<Raster> {
+  const [{ initWasm, Resvg }, wasm] = await Promise.all([import('@resvg/resvg-wasm'), load(rasterUrl)]);
+  await initWasm(wasm);
+  return (svg) => {
+    const drawing = new Resvg(svg, { font: { loadSystemFonts: false } });
+    const picture = drawing.render();
+    const png = picture.asPng();
+    // What WebAssembly holds is not freed by itself.
+    picture.free();
+    drawing.free();
+    return png;
+  };
+}

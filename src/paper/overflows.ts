@@ -1,0 +1,122 @@
+import type { Box, Clip, Page, PageNode, Words } from './page.ts';
+import { place } from './path.ts';
+
+/** A node whose words do not stay where they belong. */
+export type Overflow = {
+  readonly node: number;
+  /** Off the page; cut by a clip; out of its own box or one around it; or not printed at all. */
+  readonly why: 'off the page' | 'cut' | 'out of its box' | 'lost';
+  /** The first words that do so, or all the node's words if they are lost. */
+  readonly text: string;
+};
+
+/** From the baseline up to the top of capitals, and down to the foot of a "g", in parts of the type size. */
+const rise_frac = 0.72;
+const fall_frac = 0.22;
+/** How far letters may reach over the top or the foot of their box where lines are set tight. */
+const tight_frac = 0.15;
+/** What rounding may do. */
+const slack_pt = 0.05;
+
+type Edges = { left: number; top: number; right: number; bottom: number };
+
+/** The nodes whose words stick out of the page, a clip or a box, each once. A sheet with any is not to be printed. */
+export function overflows(page: Page): readonly Overflow[] {
+  const found = new Map<number, Overflow>();
+  const sheet: Edges = { left: 0, top: 0, right: page.width_pt, bottom: page.height_pt };
+  for (const item of page.items) {
+    if (item.kind !== 'words' || found.has(item.node)) continue;
+    const why = wrongOf(item, page, sheet);
+    if (why) found.set(item.node, { node: item.node, why, text: item.text.trim() });
+  }
+  for (const node of lostNodes(page)) {
+    if (!found.has(node)) found.set(node, { node, why: 'lost', text: page.nodes[node]?.text.trim() ?? '' });
+  }
+  return [...found.values()].sort((a, b) => a.node - b.node);
+}
+
+function wrongOf(words: Words, page: Page, sheet: Edges): Overflow['why'] | null {
+  const flat = edgesOf(words);
+  const seen = words.matrix ? turned(flat, words.matrix) : flat;
+  if (!within(seen, sheet, slack_pt)) return 'off the page';
+  for (let clip = words.clip; clip; clip = clip.within) {
+    if (!within(seen, clipEdges(clip), slack_pt)) return 'cut';
+  }
+  const tight = words.size_pt * tight_frac;
+  for (const box of boxesAround(page, words.node)) {
+    const edges = boxEdges(box);
+    const roomy = { ...edges, top: edges.top - tight, bottom: edges.bottom + tight };
+    if (!within(flat, roomy, slack_pt)) return 'out of its box';
+  }
+  return null;
+}
+
+function edgesOf({ x_pt, baseline_pt, width_pt, size_pt }: Words): Edges {
+  const [top, bottom] = [baseline_pt - size_pt * rise_frac, baseline_pt + size_pt * fall_frac];
+  return { left: x_pt, top, right: x_pt + width_pt, bottom };
+}
+
+function turned({ left, top, right, bottom }: Edges, matrix: NonNullable<Words['matrix']>): Edges {
+  const corners = [place(matrix, left, top), place(matrix, right, top), place(matrix, left, bottom)];
+  return around([...corners, place(matrix, right, bottom)]);
+}
+
+function around(points: readonly (readonly [number, number])[]): Edges {
+  const [across, down] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  return {
+    left: Math.min(...across),
+    top: Math.min(...down),
+    right: Math.max(...across),
+    bottom: Math.max(...down),
+  };
+}
+
+/** The box around a clip's path: near its rounded corners a clip cuts a little more than this tells. */
+function clipEdges(clip: Clip): Edges {
+  const points: (readonly [number, number])[] = [];
+  for (const segment of clip.path) {
+    const numbers = segment.slice(1) as number[];
+    for (let at = 0; at < numbers.length; at += 2) points.push([numbers[at] ?? 0, numbers[at + 1] ?? 0]);
+  }
+  return around(points);
+}
+
+function within(inner: Edges, outer: Edges, slack: number): boolean {
+  return (
+    inner.left >= outer.left - slack &&
+    inner.top >= outer.top - slack &&
+    inner.right <= outer.right + slack &&
+    inner.bottom <= outer.bottom + slack
+  );
+}
+
+function boxEdges({ x_pt, y_pt, width_pt, height_pt }: Box): Edges {
+  return { left: x_pt, top: y_pt, right: x_pt + width_pt, bottom: y_pt + height_pt };
+}
+
+/** The node's own box and those around it, up to one that was taken out of the flow. */
+function boxesAround(page: Page, index: number): Box[] {
+  const boxes: Box[] = [];
+  let node: PageNode | undefined = page.nodes[index];
+  while (node) {
+    boxes.push(node.box);
+    node = node.floats === 'placed' || node.parent === null ? undefined : page.nodes[node.parent];
+  }
+  return boxes;
+}
+
+/** The layout engine leaves out what lies wholly outside the page. Text that ends in an ellipsis was cut on purpose. */
+function lostNodes(page: Page): number[] {
+  const printed = new Map<number, string>();
+  for (const item of page.items) {
+    if (item.kind === 'words') printed.set(item.node, (printed.get(item.node) ?? '') + letters(item.text));
+  }
+  return page.nodes.flatMap((node, index) => {
+    const [whole, seen] = [letters(node.text), printed.get(index) ?? ''];
+    return seen.length < whole.length && !seen.endsWith('…') ? [index] : [];
+  });
+}
+
+function letters(text: string): string {
+  return text.replace(/\s+/g, '');
+}

@@ -1,0 +1,31 @@
+import { browserPress } from '../../../src/paper/browser.ts';
+import { denseSheet } from '../denseSheet.tsx';
+import { printOf } from '../prints.ts';
+
+/** What the browser made, as text that can be handed over. */
+export type Made = { pdf: string; svg: string; png: string; milliseconds: Record<string, number> };
+
+export async function run(): Promise<Made> {
+  const milliseconds: Record<string, number> = {};
+  const timed = async <Thing>(name: string, make: () => Promise<Thing> | Thing): Promise<Thing> => {
+    const start = performance.now();
+    const made = await make();
+    milliseconds[name] = performance.now() - start;
+    return made;
+  };
+  const press = await timed('press', browserPress);
+  await timed('layOut, first', () => press.layOut(denseSheet()));
+  const page = await timed('layOut', () => press.layOut(denseSheet()));
+  await timed('toPdf, first', () => press.toPdf(printOf(page)));
+  const pdf = await timed('toPdf', () => press.toPdf(printOf(page)));
+  await timed('toSvg, first', () => press.toSvg(page));
+  const svg = await timed('toSvg', () => press.toSvg(page));
+  const png = await timed('toPng at 100 dpi, first', () => press.toPng(page, { dpi: 100 }));
+  return { pdf: base64(pdf), svg, png: base64(png), milliseconds };
+}
+
+function base64(bytes: Uint8Array): string {
+  let text = '';
+  for (const byte of bytes) text += String.fromCharCode(byte);
+  return btoa(text);
+}
