@@ -6,7 +6,12 @@ import type { SourceKey } from './note.ts';
 
 /** Inside measures. `depth_mm` always runs from the inside floor to the rim. */
 export type Container =
-  | { readonly shape: 'box'; readonly length_mm: number; readonly width_mm: number; readonly depth_mm: number }
+  | {
+      readonly shape: 'box';
+      readonly length_mm: number;
+      readonly width_mm: number;
+      readonly depth_mm: number;
+    }
   | {
       readonly shape: 'taperedBox';
       readonly topLength_mm: number;

@@ -3,10 +3,28 @@
  * a house test reads every name in the project and refuses any other suffix.
  */
 export const unitSuffixes = [
-  'mm', 'mm2', 'm', 'm2', 'L', 'L_h', 'g', 'kg', 'g_d', 'kg_m3', 'mg_L', 'L_d', 'frac', 'degC', 'g_L', 'pt', 's',
+  'mm',
+  'mm2',
+  'm',
+  'm2',
+  'L',
+  'L_h',
+  'g',
+  'kg',
+  'g_d',
+  'kg_m3',
+  'mg_L',
+  'kg_L',
+  'm_s2',
+  'L_d',
+  'frac',
+  'degC',
+  'g_L',
+  'pt',
+  's',
 ] as const;
 
 export type Unit = (typeof unitSuffixes)[number] | 'fish' | 'spoons' | 'ratio' | 'pH';
 
 /** Cubic millimetres in a litre: exact, 1 L = 1 dm3 (BIPM, SI Brochure 2019, table 8). */
-export const mm3_in_L = 1e6;
+export const mm3_per_L = 1e6;

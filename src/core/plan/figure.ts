@@ -1,5 +1,6 @@
 /** What a Plan is made of: figures with the steps that gave them, tables, traces, and a section to draw. */
 import type { Note, SourceKey } from '../note.ts';
+import type { BedMode } from '../system.ts';
 import type { Unit } from '../units.ts';
 
 /** One letter or word of a printed formula, with the number that stands for it. */
@@ -65,6 +66,8 @@ export type SectionVessel = {
   readonly index: number;
   /** Which of the equal containers this one is, from 0. */
   readonly copy: number;
+  /** How a bed runs; null for tank and sump. */
+  readonly mode: BedMode | null;
   /** Inside wall from the left rim down, along the floor, up to the right rim. Open at the top. */
   readonly outline: readonly Point[];
   readonly levels: readonly SectionLevel[];

@@ -1,0 +1,179 @@
+/** The pipe run of the section: riser, drops into the beds, standpipes, and the way back. */
+import type { System } from '../system.ts';
+import type { Point, Section, SectionPipe, SectionVessel } from './figure.ts';
+
+/** Room that pipes keep in the drawing. Ours, for legibility; nothing is built by it. */
+const clear_mm = 60;
+
+/**
+ * Where the supply pipe rises: just inside the left wall of the pump's vessel.
+ * @param system a checked system with a pump
+ * @param low tank and sump, placed
+ * @returns mm from the drawing's origin
+ * @source geometry
+ */
+export function riserX_mm(system: System, low: readonly SectionVessel[]): number {
+  const vessel = pumpVessel(system, low);
+  const [left, right] = floorSpan(vessel);
+  return left + Math.min(0.18 * (right - left), 150);
+}
+
+/**
+ * Pipes and pump of a placed section.
+ * @param system a checked system
+ * @param vessels all vessels, placed
+ * @returns the pipes in the order of the water, and the pump
+ * @source geometry
+ */
+export function pipes(
+  system: System,
+  vessels: readonly SectionVessel[],
+): { readonly pipes: readonly SectionPipe[]; readonly pump: Section['pump'] } {
+  const low = vessels.filter((vessel) => vessel.role !== 'bed');
+  const fed = vessels.filter(
+    (vessel) => vessel.role === 'bed' && system.beds[vessel.index]?.mode !== 'inTank',
+  );
+  if (system.pump === null) return { pipes: [], pump: null };
+  const from = pumpVessel(system, low);
+  const x_mm = riserX_mm(system, low);
+  const floor = floorY(from);
+  const pump = { x_mm, y_mm: floor, intakeY_mm: floor + system.pump.intake_mm };
+  const into = low.find((vessel) => vessel.role === (system.sump ? 'sump' : 'tank')) ?? from;
+  return {
+    pump,
+    pipes: [
+      ...supply(system, pump, fed, low),
+      ...fed.flatMap((bed, i) => wayBack(system, bed, into, vessels, i)),
+      ...overflow(system, low),
+    ],
+  };
+}
+
+function pumpVessel(system: System, low: readonly SectionVessel[]): SectionVessel {
+  const vessel = low.find((one) => one.role === (system.sump ? 'sump' : 'tank'));
+  if (vessel === undefined) throw new RangeError('a section without a tank');
+  return vessel;
+}
+
+function xs(vessel: SectionVessel): readonly number[] {
+  return vessel.outline.map(([x]) => x);
+}
+
+function ys(vessel: SectionVessel): readonly number[] {
+  return vessel.outline.map(([, y]) => y);
+}
+
+function floorY(vessel: SectionVessel): number {
+  return Math.min(...ys(vessel));
+}
+
+function rimY(vessel: SectionVessel): number {
+  return Math.max(...ys(vessel));
+}
+
+/** Inside walls at the floor; for a round floor, where it has half its width. */
+function floorSpan(vessel: SectionVessel): readonly [number, number] {
+  const limit = floorY(vessel) + 0.15 * (rimY(vessel) - floorY(vessel));
+  const low = vessel.outline.filter(([, y]) => y <= limit).map(([x]) => x);
+  return [Math.min(...low), Math.max(...low)];
+}
+
+/** Up from the pump, across above the highest bed, down onto each bed near its left end. */
+function supply(
+  system: System,
+  pump: { readonly x_mm: number; readonly intakeY_mm: number },
+  fed: readonly SectionVessel[],
+  low: readonly SectionVessel[],
+): readonly SectionPipe[] {
+  const targets = system.sump ? [...fed, ...low.filter((one) => one.role === 'tank')] : fed;
+  return targets.map((bed) => {
+    const x = Math.min(...xs(bed)) + 0.14 * (Math.max(...xs(bed)) - Math.min(...xs(bed)));
+    const top = rimY(bed) + clear_mm;
+    const points: Point[] = [
+      [pump.x_mm, pump.intakeY_mm],
+      [pump.x_mm, top],
+      [x, top],
+      [x, rimY(bed) - 0.2 * clear_mm],
+    ];
+    return { role: 'supply', points, bore_mm: null };
+  });
+}
+
+/** Standpipe through the bed's floor, then straight down, or round everything that stands in the way. */
+function wayBack(
+  system: System,
+  bed: SectionVessel,
+  into: SectionVessel,
+  vessels: readonly SectionVessel[],
+  order: number,
+): readonly SectionPipe[] {
+  const left = Math.min(...xs(bed));
+  const width = Math.max(...xs(bed)) - left;
+  const wish = left + 0.8 * width;
+  const [tankLeft, tankRight] = [Math.min(...xs(into)), Math.max(...xs(into))];
+  const middle = (Math.max(tankLeft, left) + Math.min(tankRight, left + width)) / 2;
+  const over = wish > tankLeft + clear_mm && wish < tankRight - clear_mm;
+  const canReach = Math.min(tankRight, left + width) - Math.max(tankLeft, left) > 3 * clear_mm;
+  const x = over ? wish : canReach ? Math.max(middle, left + 0.4 * width) : wish;
+  const line = bed.levels.find((one) => one.key === 'waterLine')?.y_mm ?? floorY(bed);
+  const bore_mm = system.beds[bed.index]?.standpipeBore_mm ?? null;
+  const inBed: SectionPipe = {
+    role: 'standpipe',
+    points: [
+      [x, line],
+      [x, floorY(bed)],
+    ],
+    bore_mm,
+  };
+  return [inBed, { role: 'return', points: returnPath(bed, into, vessels, x, order), bore_mm }];
+}
+
+function returnPath(
+  bed: SectionVessel,
+  into: SectionVessel,
+  vessels: readonly SectionVessel[],
+  x: number,
+  order: number,
+): readonly Point[] {
+  const [tankLeft, tankRight] = [Math.min(...xs(into)), Math.max(...xs(into))];
+  const start: Point = [x, floorY(bed)];
+  const end_mm = Math.min(rimY(into) + 0.3 * clear_mm, floorY(bed) - 0.5 * clear_mm);
+  const between = vessels.filter(
+    (one) =>
+      one.role === 'bed' &&
+      one !== bed &&
+      rimY(one) <= floorY(bed) &&
+      Math.min(...xs(one)) < x &&
+      x < Math.max(...xs(one)),
+  );
+  const inside = x > tankLeft && x < tankRight;
+  if (between.length === 0 && inside) return [start, [x, end_mm]];
+  const below = floorY(bed) - 0.6 * clear_mm;
+  const out = Math.max(x, ...between.map((one) => Math.max(...xs(one)) + clear_mm * (0.8 + 0.6 * order)));
+  if (between.length > 0 && out < tankRight - clear_mm) {
+    return [start, [x, below], [out, below], [out, end_mm]];
+  }
+  const across = rimY(into) + 0.6 * clear_mm + 0.5 * clear_mm * order;
+  const low = Math.min(across, below);
+  const target = x < tankLeft ? tankLeft + clear_mm : tankRight - clear_mm * (1 + 0.6 * order);
+  if (between.length === 0) return [start, [x, low], [target, low], [target, end_mm]];
+  return [start, [x, below], [out, below], [out, across], [target, across], [target, end_mm]];
+}
+
+/** With a sump the tank overflows into it at its full line. */
+function overflow(system: System, low: readonly SectionVessel[]): readonly SectionPipe[] {
+  const tank = low.filter((one) => one.role === 'tank').at(-1);
+  const sump = low.find((one) => one.role === 'sump');
+  if (system.sump === null || tank === undefined || sump === undefined) return [];
+  const full = tank.levels.find((one) => one.key === 'full');
+  if (full === undefined) return [];
+  const x = Math.min(...xs(sump)) + clear_mm;
+  const y = Math.max(full.y_mm, rimY(sump) + 0.4 * clear_mm);
+  const points: Point[] = [
+    [full.right_mm, full.y_mm],
+    ...(y > full.y_mm ? [[full.right_mm + 0.5 * clear_mm, full.y_mm] as const] : []),
+    [x, full.y_mm],
+    [x, Math.min(full.y_mm, rimY(sump)) - 0.3 * clear_mm],
+  ];
+  return [{ role: 'overflow', points, bore_mm: null }];
+}

@@ -1,0 +1,65 @@
+/** A System in, a Plan out. */
+import type { System } from '../system.ts';
+import { type BedPlan, bedPlans } from './beds.ts';
+import { feedFigures, weighingTables } from './feedPlan.ts';
+import type { Figure, Plan } from './figure.ts';
+import { fishFigures } from './fishPlan.ts';
+import { levels } from './levels.ts';
+import { section } from './section.ts';
+import { waterFigures } from './waterPlan.ts';
+import { byHand, figure, quantity } from './write.ts';
+
+/**
+ * The whole plan of a system: every figure with its steps and sources, the tables, the section to draw.
+ * Beds first, then the levels they leave, then the fish that both allow, then feed and water.
+ * @param system a system that `schemas` has checked
+ * @returns a Plan; a figure that does not exist here has the value null and a note that says why
+ * @valid what each figure's own function says
+ * @source see the figures
+ */
+export function planOf(system: System): Plan {
+  const beds = bedPlans(system);
+  const wetMedia_L = beds.reduce((total, bed) => total + bed.wetMedia_L, 0);
+  const at = levels(system, beds);
+  const figures = [
+    ...beds.flatMap((bed) => bed.figures),
+    ...wetMediaFigures(wetMedia_L, beds),
+    ...at.figures,
+    ...fishFigures(system, wetMedia_L, at),
+    ...feedFigures(system),
+    ...waterFigures(system, at.systemWater_L),
+  ];
+  return {
+    systemId: system.id,
+    figures: byKey(figures),
+    tables: weighingTables(system),
+    traces: [],
+    section: section(system, beds, at),
+  };
+}
+
+/** The wet media of all beds together. */
+function wetMediaFigures(wetMedia_L: number, beds: readonly BedPlan[]): readonly Figure[] {
+  if (beds.length === 0) return [];
+  const symbols = beds.map((bed) => quantity(`W${bed.number}`, 'wetMedia', bed.wetMedia_L, 'L'));
+  const sum = symbols.map((symbol) => symbol.sign).join(' + ');
+  return [
+    figure({
+      key: 'wetMedia_L',
+      value: wetMedia_L,
+      unit: 'L',
+      safeSide: 'down',
+      confidence: 'measured',
+      steps: [byHand(quantity('W', 'allWetMedia', wetMedia_L, 'L'), sum, symbols, 'geometry')],
+    }),
+  ];
+}
+
+function byKey(figures: readonly Figure[]): Readonly<Record<string, Figure>> {
+  const found: Record<string, Figure> = {};
+  for (const one of figures) {
+    if (found[one.key] !== undefined) throw new RangeError(`two figures with the key ${one.key}`);
+    found[one.key] = one;
+  }
+  return found;
+}

@@ -1,0 +1,238 @@
+/** The system cut open: every vessel at its place in millimetres, with its levels, pipes and pump. */
+import { width_mm } from '../geometry/container.ts';
+import type { Bed, Container, System } from '../system.ts';
+import type { BedPlan } from './beds.ts';
+import type { Point, Section, SectionLevel, SectionVessel } from './figure.ts';
+import type { Levels } from './levels.ts';
+import { pipes, riserX_mm } from './pipes.ts';
+
+/** Clear space between vessels that stand side by side in the drawing. Ours, for legibility; nothing is built by it. */
+const gap_mm = 90;
+
+/** A vessel before it is drawn: where its middle stands and how high its inside floor is. */
+type Placed = { readonly middle_mm: number; readonly floor_mm: number };
+
+/**
+ * The section that every drawing of the system starts from.
+ * Tank on the left, sump to its right; beds in rows above, rows by height, each row over the tank.
+ * @param system a checked system
+ * @param beds its beds, worked out
+ * @param levels its levels
+ * @returns vessels with outlines and levels, pipes, pump; heights are true, places left to right are ours
+ * @source geometry
+ */
+export function section(system: System, beds: readonly BedPlan[], levels: Levels): Section {
+  const tanks = placeSideBySide(system.tank.container, system.tank.count, 0, system.tank.above_mm);
+  const tankVessels = tanks.map((placed, copy) => tankVessel(system, levels, placed, copy));
+  const right_mm = Math.max(...tankVessels.map((vessel) => rightOf(vessel)));
+  const sumpVessels = system.sump
+    ? placeSideBySide(
+        system.sump.container,
+        system.sump.count,
+        right_mm + 2 * gap_mm,
+        system.sump.above_mm,
+      ).map((placed, copy) => sumpVessel(system, levels, placed, copy))
+    : [];
+  const low = [...tankVessels, ...sumpVessels];
+  const placedBeds = [...inTankBeds(beds, tankVessels, system), ...bedRows(system, beds, low)];
+  const vessels = [...low, ...placedBeds];
+  return { vessels, ...pipes(system, vessels) };
+}
+
+/**
+ * Right end of a vessel at its rim.
+ * @param vessel a placed vessel
+ * @returns mm from the drawing's origin
+ * @source geometry
+ */
+export function rightOf(vessel: SectionVessel): number {
+  return Math.max(...vessel.outline.map(([x]) => x));
+}
+
+/**
+ * Left end of a vessel at its rim.
+ * @param vessel a placed vessel
+ * @returns mm from the drawing's origin
+ * @source geometry
+ */
+export function leftOf(vessel: SectionVessel): number {
+  return Math.min(...vessel.outline.map(([x]) => x));
+}
+
+function widest_mm(container: Container): number {
+  const heights = [0, 0.25, 0.5, 0.75, 1].map((share) => share * container.depth_mm);
+  return Math.max(...heights.map((height) => width_mm(container, height)));
+}
+
+function placeSideBySide(
+  container: Container,
+  count: number,
+  left_mm: number,
+  floor_mm: number,
+): readonly Placed[] {
+  const width = widest_mm(container);
+  return Array.from({ length: count }, (_, i) => ({
+    middle_mm: left_mm + width / 2 + i * (width + gap_mm),
+    floor_mm,
+  }));
+}
+
+/** Inside wall, left rim to right rim. Round forms are followed in small steps. */
+function outline(container: Container, at: Placed): readonly Point[] {
+  const steps = container.shape === 'lyingCylinder' ? 24 : 1;
+  const heights = Array.from({ length: steps + 1 }, (_, i) => {
+    const share = i / steps;
+    // Closer together near the floor, where a lying cylinder bends fastest.
+    return container.depth_mm * share * share;
+  });
+  const half = heights.map((height) => [width_mm(container, height) / 2, at.floor_mm + height] as const);
+  const left = half.map(([w, y]): Point => [at.middle_mm - w, y]).reverse();
+  const right = half.map(([w, y]): Point => [at.middle_mm + w, y]);
+  return [...left, ...right];
+}
+
+function level(key: SectionLevel['key'], container: Container, at: Placed, height_mm: number): SectionLevel {
+  const half = width_mm(container, Math.min(height_mm, container.depth_mm)) / 2;
+  return { key, y_mm: at.floor_mm + height_mm, left_mm: at.middle_mm - half, right_mm: at.middle_mm + half };
+}
+
+function tankVessel(system: System, levels: Levels, at: Placed, copy: number): SectionVessel {
+  const { container, full_mm } = system.tank;
+  const moves = system.sump === null && levels.sourceLow_mm < full_mm - 0.5;
+  return {
+    role: 'tank',
+    index: 0,
+    copy,
+    mode: null,
+    outline: outline(container, at),
+    levels: [
+      level('full', container, at, full_mm),
+      ...(moves ? [level('low', container, at, levels.sourceLow_mm)] : []),
+      ...(system.sump === null && system.pump
+        ? [level('blocked', container, at, system.pump.intake_mm)]
+        : []),
+    ],
+    mediaTopY_mm: null,
+  };
+}
+
+function sumpVessel(system: System, levels: Levels, at: Placed, copy: number): SectionVessel {
+  const sump = system.sump ?? system.tank;
+  return {
+    role: 'sump',
+    index: 0,
+    copy,
+    mode: null,
+    outline: outline(sump.container, at),
+    levels: [
+      level('full', sump.container, at, sump.full_mm),
+      ...(levels.sourceLow_mm < sump.full_mm - 0.5
+        ? [level('low', sump.container, at, levels.sourceLow_mm)]
+        : []),
+      ...(system.pump ? [level('blocked', sump.container, at, system.pump.intake_mm)] : []),
+    ],
+    mediaTopY_mm: null,
+  };
+}
+
+function bedVessel(of: BedPlan, at: Placed, copy: number): SectionVessel {
+  return {
+    role: 'bed',
+    index: of.number - 1,
+    copy,
+    mode: of.bed.mode,
+    outline: outline(of.bed.container, at),
+    levels: [level('waterLine', of.bed.container, at, of.line_mm)],
+    mediaTopY_mm: at.floor_mm + of.bed.mediaDepth_mm,
+  };
+}
+
+/** Baskets stand in the first tank, evenly spread from wall to wall. */
+function inTankBeds(
+  beds: readonly BedPlan[],
+  tanks: readonly SectionVessel[],
+  system: System,
+): readonly SectionVessel[] {
+  const inTank = beds.filter((bed) => bed.bed.mode === 'inTank');
+  const copies = inTank.flatMap((bed) => Array.from({ length: bed.bed.count }, (_, copy) => ({ bed, copy })));
+  const tank = tanks[0];
+  if (tank === undefined || copies.length === 0) return [];
+  const left = leftOf(tank);
+  const pitch = (rightOf(tank) - left) / copies.length;
+  return copies.map(({ bed, copy }, i) => {
+    const floor_mm = system.tank.above_mm + bed.bed.above_mm;
+    return bedVessel(bed, { middle_mm: left + pitch * (i + 0.5), floor_mm }, copy);
+  });
+}
+
+type One = { readonly of: BedPlan; readonly copy: number; readonly width_mm: number };
+
+function bedRows(
+  system: System,
+  beds: readonly BedPlan[],
+  low: readonly SectionVessel[],
+): readonly SectionVessel[] {
+  const ones = beds
+    .filter((bed) => bed.bed.mode !== 'inTank')
+    .flatMap((of) =>
+      Array.from({ length: of.bed.count }, (_, copy) => ({
+        of,
+        copy,
+        width_mm: widest_mm(of.bed.container),
+      })),
+    );
+  return rows(ones).flatMap((row) => placeRow(system, row, low));
+}
+
+/** Beds whose heights overlap stand side by side; the others get a row of their own. */
+function rows(ones: readonly One[]): readonly (readonly One[])[] {
+  const byHeight = [...ones].sort(
+    (a, b) => a.of.bed.above_mm - b.of.bed.above_mm || a.of.number - b.of.number,
+  );
+  const found: One[][] = [];
+  let top = Number.NEGATIVE_INFINITY;
+  for (const one of byHeight) {
+    const row = found.at(-1);
+    if (row === undefined || one.of.bed.above_mm >= top) found.push([one]);
+    else row.push(one);
+    top = Math.max(top, topOf(one.of.bed));
+  }
+  return found;
+}
+
+function topOf(bed: Bed): number {
+  return bed.above_mm + bed.container.depth_mm;
+}
+
+function placeRow(
+  system: System,
+  row: readonly One[],
+  low: readonly SectionVessel[],
+): readonly SectionVessel[] {
+  const width = row.reduce((total, one) => total + one.width_mm, 0) + gap_mm * (row.length - 1);
+  let left = rowLeft_mm(system, row, width, low);
+  return row.map((one) => {
+    const at = { middle_mm: left + one.width_mm / 2, floor_mm: one.of.bed.above_mm };
+    left += one.width_mm + gap_mm;
+    return bedVessel(one.of, at, one.copy);
+  });
+}
+
+/** Over the tank where the row is higher than its rim, else beside everything that stands below. */
+function rowLeft_mm(
+  system: System,
+  row: readonly One[],
+  width: number,
+  low: readonly SectionVessel[],
+): number {
+  const underside = Math.min(...row.map((one) => one.of.bed.above_mm));
+  const blocking = low.filter((vessel) => rimY(vessel) > underside);
+  if (blocking.length > 0) return Math.max(...low.map(rightOf)) + gap_mm;
+  const left = Math.min(...low.map(leftOf));
+  const centred = (left + Math.max(...low.map(rightOf)) - width) / 2;
+  return system.pump ? Math.max(centred, riserX_mm(system, low) + gap_mm) : centred;
+}
+
+function rimY(vessel: SectionVessel): number {
+  return Math.max(...vessel.outline.map(([, y]) => y));
+}

@@ -1,0 +1,48 @@
+/** Short hands for writing figures and steps down as the plain records they are. */
+import type { Note, SourceKey } from '../note.ts';
+import type { Unit } from '../units.ts';
+import type { Figure, Quantity, Step } from './figure.ts';
+
+/** A sign of a formula with its term, value and unit. */
+export function quantity(sign: string, term: string, value: number, unit: Unit): Quantity {
+  return { sign, term, value, unit };
+}
+
+/** A step that a person can follow with a pencil. */
+export function byHand(
+  gives: Quantity,
+  formula: string,
+  symbols: readonly Quantity[],
+  source: SourceKey,
+): Step {
+  return { kind: 'formula', gives, formula, symbols, byHand: 'yes', source };
+}
+
+/** A figure that is read from a file or a table instead of worked out. */
+export function lookup(gives: Quantity, source: SourceKey): Step {
+  return { kind: 'lookup', gives, formula: '', symbols: [], byHand: 'no', source };
+}
+
+type FigureParts = Pick<Figure, 'key' | 'value' | 'unit' | 'safeSide' | 'confidence' | 'steps'> & {
+  readonly low?: number;
+  readonly high?: number;
+  readonly notes?: readonly Note[];
+};
+
+/** A figure whose sources are those of its steps and notes. */
+export function figure(parts: FigureParts): Figure {
+  const notes = parts.notes ?? [];
+  const sources = new Set([...parts.steps.map((step) => step.source), ...notes.map((note) => note.source)]);
+  return { ...parts, notes, sources: [...sources] };
+}
+
+/** A figure that has no value here, and the note that says why. */
+export function noFigure(key: string, unit: Unit, why: Note): Figure {
+  return figure({ key, value: null, unit, safeSide: 'nearest', confidence: 'none', steps: [], notes: [why] });
+}
+
+/** The value of a figure that is known to have one; a missing one is our own mistake. */
+export function valueOf(of: Figure): number {
+  if (of.value === null) throw new RangeError(`${of.key} has no value here`);
+  return of.value;
+}

@@ -1,0 +1,45 @@
+/** From millimetres of the real thing to tenths of a millimetre on paper, with y turned down. */
+import type { Point, Section } from '../core/plan/figure.ts';
+
+export type Fit = {
+  readonly scale: number;
+  readonly x: (x_mm: number) => number;
+  readonly y: (y_mm: number) => number;
+  readonly place: (point: Point) => readonly [number, number];
+};
+
+export type Extent = {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+};
+
+/** Everything that the section shows, pipes included. */
+export function extentOf(section: Section): Extent {
+  const points = [
+    ...section.vessels.flatMap((vessel) => vessel.outline),
+    ...section.pipes.flatMap((pipe) => pipe.points),
+  ];
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys, 0), top: Math.max(...ys) };
+}
+
+/** One scale for both directions, the drawing in the middle of the width and standing on the ground of the box. */
+export function fit(extent: Extent, box: { readonly width: number; readonly height: number }): Fit {
+  const wide = extent.right - extent.left;
+  const high = extent.top - extent.bottom;
+  const scale = Math.min(box.width / wide, box.height / high);
+  const left = (box.width - wide * scale) / 2;
+  const x = (x_mm: number): number => left + (x_mm - extent.left) * scale;
+  const y = (y_mm: number): number => box.height - (y_mm - extent.bottom) * scale;
+  return { scale, x, y, place: ([px, py]) => [x(px), y(py)] };
+}
+
+/** A round length for the scale bar: the longest of 1, 2, 5 × 10ⁿ that stays under a share of the width. */
+export function roundLength_mm(longest_mm: number): number {
+  const power = 10 ** Math.floor(Math.log10(longest_mm));
+  const step = [5, 2, 1].find((one) => one * power <= longest_mm) ?? 1;
+  return step * power;
+}

@@ -1,0 +1,150 @@
+/** The words of the keeper's side: readings, weighing, doubts, and the worked steps of every figure. */
+import type { Figure } from '../core/plan/figure.ts';
+import { say } from '../wording/catalogue.ts';
+import { noteSentence } from '../wording/note.ts';
+import { amount, range } from '../wording/quantity.ts';
+import { stepLine } from '../wording/step.ts';
+import { card, figureOf, shown, shownRange } from './cardWords.ts';
+import type { Reading } from './parts/ReadingsTable.tsx';
+import type { StepWords } from './parts/StepList.tsx';
+import type { SheetInput } from './sheet.ts';
+
+/** What to test and where it is good; empty without fish. */
+export function readings(input: SheetInput): readonly Reading[] {
+  if (input.system.fish === null) return [];
+  const one = (key: string, good: string, from: string): Reading => ({
+    name: card(input, `keeper.${key}`),
+    good,
+    act: card(input, `keeper.${key}Act`),
+    marks: marks(from, input),
+  });
+  const upTo = (key: string): string => card(input, 'keeper.upTo', { value: shown(input, key) });
+  return [
+    one('ammonia', upTo('tanMax_mg_L'), 'tanMax_mg_L'),
+    one('nitrite', upTo('nitriteMax_mg_L'), 'nitriteMax_mg_L'),
+    one('nitrate', upTo('nitrateMax_mg_L'), 'nitrateMax_mg_L'),
+    one('pH', shownRange(input, 'pHMin', 'pHMax'), 'pHMin'),
+    one('oxygen', card(input, 'keeper.atLeast', { value: shown(input, 'oxygenMin_mg_L') }), 'oxygenMin_mg_L'),
+    one('temperature', shownRange(input, 'goodFrom_degC', 'goodTo_degC'), 'goodFrom_degC'),
+  ];
+}
+
+/** Feed for the fish present at other masses; empty where no published ration fits. */
+export function weighing(input: SheetInput): readonly { readonly mass: string; readonly feed: string }[] {
+  const table = input.plan.tables.find((one) => one.key === 'feedByMass');
+  const to = say(input.words.catalogue, 'words.to');
+  return (table?.rows ?? []).map(([mass, low, high]) => ({
+    mass: amount(Number(mass), 'g', 'nearest', input.units),
+    feed: range({ low: Number(low), high: Number(high) }, 'g_d', 'down', input.units, to),
+  }));
+}
+
+/** Cautions and stops of the plan as sentences, stops first, each once. */
+export function doubts(input: SheetInput): readonly string[] {
+  const notes = Object.values(input.plan.figures).flatMap((figure) => figure.notes);
+  const order = ['stop', 'caution'] as const;
+  const sentences = order.flatMap((level) =>
+    notes
+      .filter((note) => note.level === level)
+      .map((note) => noteSentence(note, input.words.catalogue, input.units)),
+  );
+  return [...new Set(sentences)];
+}
+
+/** The name of a figure: a bed's figure carries the bed's name. */
+export function figureName(key: string, input: SheetInput): string {
+  const ofBed = /^bed(\d+)\.(.+)$/.exec(key);
+  if (ofBed === null) return say(input.words.catalogue, `figures.${key}`);
+  const name = say(input.words.catalogue, `figures.${ofBed[2]}`);
+  const bed = input.system.beds[Number(ofBed[1]) - 1];
+  return input.system.beds.length === 1 || bed === undefined ? name : `${Number(ofBed[1])} ${name}`;
+}
+
+/** Sources in the order of their first use on the card; the numbers in brackets count them. */
+function sourceOrder(input: SheetInput): readonly string[] {
+  const onThisCard = Object.values(input.plan.figures).filter((figure) => isOnCard(figure, input));
+  return [...new Set(onThisCard.flatMap((figure) => figure.sources))];
+}
+
+/** Every figure that was worked out, with its steps as lines. */
+export function workedSteps(input: SheetInput): readonly StepWords[] {
+  return Object.values(input.plan.figures)
+    .filter(isWorked)
+    .map((figure) => stepWords(figure, input));
+}
+
+/** Only what this card prints, and what those figures rest on. The whole plan is the terminal's and the pages' to show. */
+const onCard = new Set([
+  'wetMedia_L',
+  'tankFull_L',
+  'sumpFull_L',
+  'waterMoved_L',
+  'tankLow_L',
+  'sumpLow_L',
+  'blockedReturn_L',
+  'systemWater_L',
+  'fishByBed',
+  'fishByTank',
+  'fishByDensity',
+  'fishPlanned',
+  'feed_g_d',
+  'feedSpoons',
+  'topUpLimit_L_d',
+  'waterChange_L',
+  'smallChange_L',
+  'tanMax_mg_L',
+]);
+
+/** The steps behind the figures and warnings of the card. */
+export function cardSteps(input: SheetInput): readonly StepWords[] {
+  return Object.values(input.plan.figures)
+    .filter((figure) => isWorked(figure) && isOnCard(figure, input))
+    .map((figure) => stepWords(figure, input));
+}
+
+function isOnCard(figure: Figure, input: SheetInput): boolean {
+  // A single bed's own figures say the same as the sums over all beds.
+  const said =
+    input.system.beds.length === 1 && (figure.key === 'wetMedia_L' || figure.key === 'waterMoved_L');
+  const printed = onCard.has(figure.key.replace(/^bed\d+\./, '')) || !isWorked(figure);
+  return !said && (printed || figure.notes.some((note) => note.level !== 'info'));
+}
+
+function isWorked(figure: Figure): boolean {
+  return figure.steps.some((step) => step.formula !== '');
+}
+
+function stepWords(figure: Figure, input: SheetInput): StepWords {
+  return {
+    name: figureName(figure.key, input),
+    result: resultOf(figure, input),
+    lines: figure.steps
+      .filter((step) => step.formula !== '')
+      .map((step) => stepLine(step, input.words.catalogue, input.words.terms)),
+    sources: marks(figure.key, input),
+  };
+}
+
+/** The numbers in brackets that point from a figure to its sources. */
+export function marks(key: string, input: SheetInput): string {
+  const order = sourceOrder(input);
+  const sources = input.plan.figures[key]?.sources ?? [];
+  return sources.map((source) => `[${order.indexOf(source) + 1}]`).join('');
+}
+
+function resultOf(figure: Figure, input: SheetInput): string {
+  const known = figureOf(input, figure.key);
+  if (known === null) return say(input.words.catalogue, 'words.unknown');
+  const { low, high, unit, safeSide, value } = known;
+  const to = say(input.words.catalogue, 'words.to');
+  if (low === undefined || high === undefined || low === high)
+    return amount(value, unit, safeSide, input.units);
+  return range({ low, high }, unit, safeSide, input.units, to);
+}
+
+/** Short citations in one line of text, counted as the marks count them; the site has them in full. */
+export function citations(input: SheetInput): string {
+  return sourceOrder(input)
+    .map((key, i) => `[${i + 1}] ${input.words.sources[key]?.short ?? key}`)
+    .join(' · ');
+}

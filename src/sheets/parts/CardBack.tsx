@@ -1,0 +1,141 @@
+/** The back of the care card, for the keeper: readings, water change, weighing, doubts, steps. */
+import { mm } from '../../paper/measures.ts';
+import { noteSentence } from '../../wording/note.ts';
+import { card, figureOf, shown } from '../cardWords.ts';
+import { doubts, readings, weighing } from '../keeperWords.ts';
+import type { SheetInput } from '../sheet.ts';
+import { Column, Heading, Para } from './blocks.tsx';
+import { CardHead } from './CardHead.tsx';
+import { StepColumns } from './CardSteps.tsx';
+import { safe, weight } from './look.ts';
+import { ReadingsTable } from './ReadingsTable.tsx';
+import type { StepWords } from './StepList.tsx';
+
+type Props = {
+  readonly input: SheetInput;
+  readonly printed: string;
+  readonly steps: readonly StepWords[];
+  readonly last: 'last' | 'more';
+};
+
+export function CardBack({ input, printed, steps, last }: Props) {
+  return (
+    <div
+      style={{
+        display: 'flex',
+        flexDirection: 'column',
+        width: safe.width,
+        height: safe.height,
+        rowGap: mm(4),
+      }}
+    >
+      <CardHead
+        name={input.system.name}
+        place={null}
+        subject={fishCount(input)}
+        kind={card(input, 'keeperKind')}
+        printed={printed}
+      />
+      <Readings input={input} />
+      <div style={{ display: 'flex', justifyContent: 'space-between' }}>
+        <Column width={mm(92)}>
+          <Heading level="H2" text={card(input, 'keeper.change')} />
+          <Para text={card(input, 'keeper.changeText', changeWords(input))} />
+        </Column>
+        <Weighing input={input} />
+      </div>
+      <Doubts input={input} />
+      <StepColumns input={input} steps={steps} last={last} />
+    </div>
+  );
+}
+
+function changeWords(input: SheetInput): Readonly<Record<string, string>> {
+  return { quarter: shown(input, 'waterChange_L'), tenth: shown(input, 'smallChange_L') };
+}
+
+function fishCount(input: SheetInput): string {
+  const present = String(input.system.fish?.present ?? 0);
+  const planned = figureOf(input, 'fishPlanned');
+  if (planned === null) return card(input, 'keeper.fishCountNone', { present });
+  return card(input, 'keeper.fishCount', { planned: String(planned.value), present });
+}
+
+function Readings({ input }: { input: SheetInput }) {
+  const rows = readings(input);
+  if (rows.length === 0) return null;
+  const tan = figureOf(input, 'tanMax_mg_L');
+  const notes = (tan?.notes ?? []).map((note) => noteSentence(note, input.words.catalogue, input.units));
+  return (
+    <div style={{ display: 'flex', flexDirection: 'column' }}>
+      <ReadingsTable
+        head={{
+          name: card(input, 'keeper.reading'),
+          good: card(input, 'keeper.good'),
+          act: card(input, 'keeper.act'),
+          marks: '',
+        }}
+        rows={rows}
+      />
+      <Para text={[...notes, card(input, 'keeper.form')].join(' ')} />
+    </div>
+  );
+}
+
+function Weighing({ input }: { input: SheetInput }) {
+  const rows = weighing(input);
+  if (rows.length === 0) return <Column width={mm(92)}>{[]}</Column>;
+  const count = String(input.system.fish?.present ?? 0);
+  return (
+    <Column width={mm(92)}>
+      <Heading level="H2" text={card(input, 'keeper.weighing')} />
+      <Para text={card(input, 'keeper.weighingText')} />
+      <div data-role="Table" style={{ display: 'flex', flexWrap: 'wrap', marginTop: mm(1), lineHeight: 1.3 }}>
+        <Pair
+          left={card(input, 'keeper.weighingMass')}
+          right={card(input, 'keeper.weighingFeed', { count })}
+          heavy="heavy"
+        />
+        <Pair
+          left={card(input, 'keeper.weighingMass')}
+          right={card(input, 'keeper.weighingFeed', { count })}
+          heavy="heavy"
+        />
+        {rows.map((row) => (
+          <Pair left={row.mass} right={row.feed} />
+        ))}
+      </div>
+    </Column>
+  );
+}
+
+function Pair({ left, right, heavy }: { left: string; right: string; heavy?: 'heavy' }) {
+  return (
+    <div
+      data-role="TR"
+      style={{ display: 'flex', width: mm(45), fontWeight: heavy ? weight.heavy : weight.text }}
+    >
+      <div data-role={heavy ? 'TH' : 'TD'} style={{ display: 'flex', width: mm(16) }}>
+        {left}
+      </div>
+      <div data-role={heavy ? 'TH' : 'TD'} style={{ display: 'flex' }}>
+        {right}
+      </div>
+    </div>
+  );
+}
+
+function Doubts({ input }: { input: SheetInput }) {
+  const sentences = doubts(input);
+  const planned = input.plan.figures['fishPlanned']?.notes ?? [];
+  const info = planned.map((note) => noteSentence(note, input.words.catalogue, input.units));
+  return (
+    <div style={{ display: 'flex', flexDirection: 'column' }}>
+      <Heading level="H2" text={card(input, 'keeper.doubts')} />
+      {sentences.map((sentence) => (
+        <Para text={sentence} heavy="heavy" />
+      ))}
+      <Para text={info.join(` `)} />
+    </div>
+  );
+}

@@ -1,0 +1,101 @@
+/** The few blocks that every sheet is built from. */
+import type { JSXNode } from 'satori/jsx';
+import { mm } from '../../paper/measures.ts';
+import { rule, safe, size, weight } from './look.ts';
+
+type Child = JSXNode;
+
+/** A heading over a thin rule, with a remark at its right end where one is given. */
+export function Heading({ level, text, aside }: { level: 'H1' | 'H2'; text: string; aside?: string }) {
+  return (
+    <div
+      style={{
+        display: 'flex',
+        justifyContent: 'space-between',
+        alignItems: 'flex-end',
+        lineHeight: 1.2,
+        paddingBottom: mm(1),
+        borderBottom: `${rule.thin}px solid black`,
+        marginBottom: mm(1.6),
+      }}
+    >
+      <div data-role={level} style={{ display: 'flex', fontSize: size.heading, fontWeight: weight.heavy }}>
+        {text}
+      </div>
+      <div data-role="P" style={{ display: 'flex', fontSize: size.source }}>
+        {aside ?? ''}
+      </div>
+    </div>
+  );
+}
+
+/** A paragraph. */
+export function Para({ text, heavy, fontSize }: { text: string; heavy?: 'heavy'; fontSize?: number }) {
+  return (
+    <div
+      data-role="P"
+      style={{
+        display: 'flex',
+        fontSize: fontSize ?? size.text,
+        fontWeight: heavy ? weight.heavy : weight.text,
+        lineHeight: 1.3,
+      }}
+    >
+      {text}
+    </div>
+  );
+}
+
+/** Things to do, each with a ring to tick. */
+export function TickList({ items }: { items: readonly string[] }) {
+  return (
+    <div data-role="L" style={{ display: 'flex', flexDirection: 'column' }}>
+      {items.map((item) => (
+        <div data-role="LI" style={{ display: 'flex', marginBottom: mm(1.2) }}>
+          <div
+            data-role="Artifact"
+            style={{
+              display: 'flex',
+              flexShrink: 0,
+              width: mm(3.6),
+              height: mm(3.6),
+              borderRadius: mm(1.8),
+              border: `${rule.thin}px solid black`,
+              marginTop: mm(0.8),
+              marginRight: mm(2.2),
+            }}
+          />
+          <div data-role="LBody" style={{ display: 'flex', flex: 1, fontSize: size.text, lineHeight: 1.25 }}>
+            {item}
+          </div>
+        </div>
+      ))}
+    </div>
+  );
+}
+
+/** One column among several. */
+export function Column({ width, children }: { width: number; children: Child }) {
+  return <div style={{ display: 'flex', flexDirection: 'column', width, flexShrink: 0 }}>{children}</div>;
+}
+
+/** A page: ink in the safe box, centred on the paper whatever its size. */
+export function Leaf({ height, children }: { height: number; children: Child }) {
+  return (
+    <div
+      style={{
+        display: 'flex',
+        width: '100%',
+        height: '100%',
+        backgroundColor: 'white',
+        color: 'black',
+        justifyContent: 'center',
+        alignItems: 'center',
+        fontSize: size.text,
+        fontWeight: weight.text,
+      }}
+    >
+      <div style={{ display: 'flex', flexDirection: 'column', width: safe.width, height }}>{children}</div>
+    </div>
+  );
+}

@@ -1,0 +1,19 @@
+/** Sizes of all sheets, in the sheet unit (a tenth of a millimetre). */
+import { mm, pt } from '../../paper/measures.ts';
+
+/** Ink stays inside this box, centred on A4 and on Letter, so that every printer reaches it. */
+export const safe = { width: mm(190), height: mm(254) };
+
+export const size = {
+  figure: pt(60),
+  title: pt(27),
+  longTitle: pt(18),
+  second: pt(24),
+  heading: pt(13),
+  text: pt(11),
+  source: pt(8.5),
+};
+
+export const weight = { text: 400, heavy: 800 } as const;
+
+export const rule = { head: 10, thin: 2, box: 8, thinBox: 4 };

@@ -1,0 +1,8 @@
+/** A day as people write it, from its ISO form. */
+import { type Catalogue, say } from './catalogue.ts';
+
+/** "25 Nov 2026" from "2026-11-25". */
+export function dayText(iso: string, catalogue: Catalogue): string {
+  const [year = '', month = '', day = ''] = iso.split('-');
+  return `${Number(day)} ${say(catalogue, `months.${month}`)} ${year}`;
+}

@@ -1,0 +1,30 @@
+/** A note as a sentence. Its numbers carry their unit in their names, so each can be shown in the reader's units. */
+import type { Note } from '../core/note.ts';
+import { type Catalogue, say } from './catalogue.ts';
+import { shorten } from './shorten.ts';
+import { amount, type Side, type UnitSystem } from './quantity.ts';
+
+/** Suffixes that carry a unit, longest first, so that `topUp_L_d` is litres a day and not litres. */
+const suffixes = ['mg_L', 'kg_L', 'L_d', 'L_h', 'g_d', 'degC', 'frac', 'mm', 'kg', 'L', 'g'] as const;
+
+/** Limits and wants are rounded up, what is there is rounded down: a sentence must not soften itself. */
+const roundedUp = new Set(['wanted_L', 'over_L', 'intake_mm', 'surface_mm']);
+
+/** The sentence of a note. */
+export function noteSentence(note: Note, catalogue: Catalogue, units: UnitSystem): string {
+  const numbers = Object.entries(note.numbers).map(
+    ([name, value]) => [name, shown(name, value, units)] as const,
+  );
+  const words = Object.entries(note.words ?? {}).map(
+    ([name, word]) =>
+      [name, name === 'vessel' ? say(catalogue, `words.${word}`) : shorten(word, 40)] as const,
+  );
+  return say(catalogue, `notes.${note.code}`, Object.fromEntries([...numbers, ...words]));
+}
+
+function shown(name: string, value: number, units: UnitSystem): string {
+  const unit = suffixes.find((suffix) => name.endsWith(`_${suffix}`));
+  const side: Side = roundedUp.has(name) ? 'up' : name.endsWith('_frac') ? 'nearest' : 'down';
+  if (unit !== undefined) return amount(value, unit, side, units);
+  return amount(value, name === 'pH' ? 'pH' : 'ratio', 'nearest', units);
+}

@@ -1,0 +1,122 @@
+/**
+ * Numbers with units for people. Rounded here and nowhere else, always to the safe side that the figure names.
+ * Our own code instead of the platform's: a sheet must come out the same in every browser.
+ */
+
+export type UnitSystem = 'metric' | 'us';
+export type Side = 'down' | 'up' | 'nearest';
+
+/** How a unit of the core is shown: factor and offset into it, its sign, and the decimals by size. */
+type Shown = {
+  readonly sign: string;
+  readonly per: number;
+  readonly offset: number;
+  readonly decimals: (value: number) => number;
+};
+
+const whole = (): number => 0;
+const oneBelowTen = (value: number): number => (Math.abs(value) < 10 ? 1 : 0);
+const one = (): number => 1;
+const twoBelowOne = (value: number): number => (Math.abs(value) < 1 ? 2 : Math.abs(value) < 10 ? 1 : 0);
+
+const litresPerGallon = 3.785411784;
+const gramsPerPound = 453.59237;
+
+const metric: Readonly<Record<string, Shown>> = {
+  mm: { sign: 'mm', per: 1, offset: 0, decimals: whole },
+  L: { sign: 'L', per: 1, offset: 0, decimals: oneBelowTen },
+  L_d: { sign: 'L', per: 1, offset: 0, decimals: oneBelowTen },
+  L_h: { sign: 'L/h', per: 1, offset: 0, decimals: whole },
+  g: { sign: 'g', per: 1, offset: 0, decimals: oneBelowTen },
+  g_d: { sign: 'g', per: 1, offset: 0, decimals: oneBelowTen },
+  kg: { sign: 'kg', per: 1, offset: 0, decimals: one },
+  kg_L: { sign: 'kg/L', per: 1, offset: 0, decimals: () => 3 },
+  degC: { sign: '°C', per: 1, offset: 0, decimals: whole },
+  mg_L: { sign: 'mg/L', per: 1, offset: 0, decimals: twoBelowOne },
+  frac: { sign: '%', per: 0.01, offset: 0, decimals: oneBelowTen },
+  fish: { sign: 'fish', per: 1, offset: 0, decimals: whole },
+  ratio: { sign: '', per: 1, offset: 0, decimals: oneBelowTen },
+  pH: { sign: '', per: 1, offset: 0, decimals: one },
+  spoons: { sign: '', per: 1, offset: 0, decimals: () => 2 },
+};
+
+/** US customary where people use it; grams stay grams, since feed is weighed on a kitchen scale. */
+const us: Readonly<Record<string, Shown>> = {
+  ...metric,
+  mm: { sign: 'in', per: 25.4, offset: 0, decimals: one },
+  L: { sign: 'gal', per: litresPerGallon, offset: 0, decimals: oneBelowTen },
+  L_d: { sign: 'gal', per: litresPerGallon, offset: 0, decimals: oneBelowTen },
+  L_h: { sign: 'gal/h', per: litresPerGallon, offset: 0, decimals: whole },
+  kg: { sign: 'lb', per: gramsPerPound / 1000, offset: 0, decimals: one },
+  degC: { sign: '°F', per: 5 / 9, offset: 32, decimals: whole },
+};
+
+/** Between number and unit: a no-break space, which every font has. */
+export const unitSpace = '\u00a0';
+
+/** A number in the reader's units, and the unit's sign apart, for figures set in two sizes. */
+export function amountParts(
+  value: number,
+  unit: string,
+  side: Side,
+  units: UnitSystem,
+): { readonly number: string; readonly sign: string } {
+  const shown = (units === 'us' ? us : metric)[unit];
+  if (shown === undefined) throw new RangeError(`no way to show the unit ${unit}`);
+  const inUnit = value / shown.per + shown.offset;
+  return { number: plain(rounded(inUnit, shown.decimals(inUnit), side)), sign: shown.sign };
+}
+
+/** A number in the reader's units with its sign behind it: "565 L". */
+export function amount(value: number, unit: string, side: Side, units: UnitSystem): string {
+  const { number, sign } = amountParts(value, unit, side, units);
+  return sign === '' ? number : `${number}${unitSpace}${sign}`;
+}
+
+/** A range with one unit: "20 to 28 °C"; one number where both ends print alike. */
+export function range(
+  ends: { readonly low: number; readonly high: number },
+  unit: string,
+  side: Side,
+  units: UnitSystem,
+  to: string,
+): string {
+  const from = amountParts(ends.low, unit, side, units);
+  const until = amountParts(ends.high, unit, side, units);
+  if (from.number === until.number) return amount(ends.low, unit, side, units);
+  const sign = until.sign === '' ? '' : `${unitSpace}${until.sign}`;
+  return `${from.number}${unitSpace}${to}${unitSpace}${until.number}${sign}`;
+}
+
+/** Spoonfuls in quarters, rounded down: "2½". Less than a quarter is null: it has to be weighed. */
+export function spoonfuls(value: number): string | null {
+  const quarters = Math.floor(value * 4 * (1 + 1e-9));
+  if (quarters === 0) return null;
+  const wholeSpoons = Math.floor(quarters / 4);
+  const part = ['', '¼', '½', '¾'][quarters % 4] ?? '';
+  return wholeSpoons === 0 ? part : `${wholeSpoons}${part}`;
+}
+
+/** A number of a worked step: five significant digits, so that a pencil comes to the same result. */
+export function precise(value: number): string {
+  if (value === 0) return '0';
+  const digits = Math.max(0, 4 - Math.floor(Math.log10(Math.abs(value))));
+  return plain(rounded(value, Math.min(digits, 8), 'nearest'));
+}
+
+/** Slack keeps 299.9999999 from being rounded down to 299. */
+function rounded(value: number, decimals: number, side: Side): { value: number; decimals: number } {
+  const scale = 10 ** decimals;
+  const scaled = value * scale;
+  const slack = 1e-9 * Math.max(1, Math.abs(scaled));
+  const to = { down: Math.floor(scaled + slack), up: Math.ceil(scaled - slack), nearest: Math.round(scaled) };
+  return { value: to[side] / scale, decimals };
+}
+
+function plain({ value, decimals }: { value: number; decimals: number }): string {
+  const text = Math.abs(value)
+    .toFixed(decimals)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
+  return value < 0 && Number(text) !== 0 ? `−${text}` : text;
+}
