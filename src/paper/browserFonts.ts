@@ -17,6 +17,8 @@ import notoLatinExtText from '@fontsource/noto-sans/files/noto-sans-latin-ext-40
 import notoLatinExtHeavy from '@fontsource/noto-sans/files/noto-sans-latin-ext-800-normal.woff?url';
 import notoVietnameseText from '@fontsource/noto-sans/files/noto-sans-vietnamese-400-normal.woff?url';
 import notoVietnameseHeavy from '@fontsource/noto-sans/files/noto-sans-vietnamese-800-normal.woff?url';
+import openMathText from '@fontsource/open-sans/files/open-sans-math-400-normal.woff?url';
+import openMathHeavy from '@fontsource/open-sans/files/open-sans-math-800-normal.woff?url';
 import type { FontName } from './fonts.ts';
 import type { Weight } from './page.ts';
 
@@ -31,4 +33,5 @@ export const fontUrls: Readonly<Record<FontName, Readonly<Record<Weight, string>
   'noto-sans-cyrillic': { text: notoCyrillicText, heavy: notoCyrillicHeavy },
   'noto-sans-cyrillic-ext': { text: notoCyrillicExtText, heavy: notoCyrillicExtHeavy },
   'noto-sans-vietnamese': { text: notoVietnameseText, heavy: notoVietnameseHeavy },
+  'open-sans-math': { text: openMathText, heavy: openMathHeavy },
 };

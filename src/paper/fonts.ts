@@ -2,7 +2,8 @@ import type { Weight } from './page.ts';
 
 /**
  * The fonts of every sheet, in the order of fallback. Atkinson Hyperlegible Next comes first: its zeros, ones and
- * letters cannot be taken for one another. Noto Sans has the scripts and accents that it lacks.
+ * letters cannot be taken for one another. Noto Sans has the scripts and accents that it lacks, and Open Sans the small
+ * figures of H₂O and the signs of formulas: ≤ ≥ √ ≈.
  */
 const subsets = [
   ['atkinson-hyperlegible-next', 'latin'],
@@ -14,6 +15,7 @@ const subsets = [
   ['noto-sans', 'cyrillic'],
   ['noto-sans', 'cyrillic-ext'],
   ['noto-sans', 'vietnamese'],
+  ['open-sans', 'math'],
 ] as const;
 
 type Subset = (typeof subsets)[number];
@@ -36,7 +38,11 @@ const cuts = [
   { weight: 'heavy', number: 800, name: 'ExtraBold' },
 ] as const;
 
-const postScript = { 'atkinson-hyperlegible-next': 'AtkinsonHyperlegibleNext', 'noto-sans': 'NotoSans' };
+const postScript = {
+  'atkinson-hyperlegible-next': 'AtkinsonHyperlegibleNext',
+  'noto-sans': 'NotoSans',
+  'open-sans': 'OpenSans',
+};
 
 export const fontSources: readonly FontSource[] = subsets.flatMap(([family, subset]) =>
   cuts.map((cut) => ({

@@ -253,8 +253,8 @@ function Notes() {
           Dry hands before plugs; pump on a 30 mA safety switch. Never leave small children alone at open
           water.
         </b>{' '}
-        Wash hands and leaves. Ask a licensed electrician, follow local rules. No. 7/8, 3 × 4 = 12, £ 5 &
-        more; (a) [b] a/b.
+        Wash hands and leaves. Ask a licensed electrician, follow local rules. No. 7/8, 3 × 4 = 12, H₂O ≥ 5
+        √2, £ 5 & more; (a) [b] a/b.
       </p>
       <p data-role="P" style={{ margin: 0, flex: '1 1 0', minWidth: 0, wordBreak: 'break-word' }}>
         What is wrong with “quotes”, ‘single quotes’, don’t, e-mail, well-known, and a very long word such as
