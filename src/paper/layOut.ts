@@ -2,7 +2,8 @@ import type { JSXNode } from 'satori/jsx';
 import { mm, pointsPerUnit, thousandth } from './measures.ts';
 import type { Box, Page, PageNode, Shape } from './page.ts';
 import { type NodeFinder, type Piece, readSvg } from './readSvg.ts';
-import { type NodeDraft, nodeOfMark, type Settled, settle } from './settle.ts';
+import { type NodeDraft, type Settled, settle } from './settle.ts';
+import { nodeOfMark } from './styles.ts';
 import type { Type } from './type.ts';
 import { joinWords } from './words.ts';
 

@@ -80,6 +80,17 @@ export type Box = {
   readonly height_pt: number;
 };
 
+/** The parts of a document that a sheet can name (ISO 32000-1, 14.8.4), and Artifact for what no reader need hear. */
+export const roles = [
+  ...(['Part', 'Sect', 'Div', 'H1', 'H2', 'H3', 'H4', 'H5', 'H6', 'P', 'Note', 'Caption', 'Figure'] as const),
+  ...(['L', 'LI', 'Lbl', 'LBody', 'Table', 'TR', 'TH', 'TD', 'Span', 'Artifact'] as const),
+] as const;
+export type Role = (typeof roles)[number];
+
+export function isRole(value: unknown): value is Role {
+  return roles.some((role) => role === value);
+}
+
 /** A box of the sheet's tree. Tags, slots and form fields come from here, never from where an item happens to lie. */
 export type PageNode = {
   /** Place in the tree: '0-2-1' is the second child of the third child of the root's first child; '' is the root. */
@@ -87,8 +98,8 @@ export type PageNode = {
   /** Index of the node around it, or null for the root. */
   readonly parent: number | null;
   readonly tag: string;
-  /** Its part in the document, as the sheet gave it (`data-role`): H1, P, L, LI, Table, Figure, Artifact. */
-  readonly role: string | null;
+  /** Its part in the document, as the sheet gave it (`data-role`). */
+  readonly role: Role | null;
   /** What a reader hears instead of a drawing (`data-alt`). */
   readonly alt: string | null;
   /** Name of the value that may be exchanged here after layout (`data-slot`). */

@@ -1,12 +1,14 @@
 import type { JSXElement, JSXNode } from 'satori/jsx';
 import { Fragment } from 'satori/jsx';
+import { isRole, type Role, roles } from './page.ts';
+import { refusal, type Style, settleStyle } from './styles.ts';
 
 /** What is known of a node before it has a place. */
 export type NodeDraft = {
   readonly path: string;
   readonly parent: number | null;
   readonly tag: string;
-  readonly role: string | null;
+  readonly role: Role | null;
   readonly alt: string | null;
   readonly slot: string | null;
   readonly field: string | null;
@@ -24,13 +26,6 @@ export type Settled = {
   readonly paragraphs: ReadonlyMap<number, string>;
 };
 
-type Style = {
-  readonly [name: string]: unknown;
-  readonly display?: unknown;
-  readonly position?: unknown;
-  readonly fontStyle?: unknown;
-  readonly fontWeight?: unknown;
-};
 type Props = { readonly [name: string]: unknown; readonly style?: Style; readonly children?: JSXNode };
 type Plain = JSXElement | string;
 
@@ -38,38 +33,6 @@ const blockTags = new Set(
   'div p h1 h2 h3 h4 h5 h6 section header footer main article aside figure figcaption'.split(' '),
 );
 const inlineTags = new Set(['span', 'b', 'strong', 'small']);
-
-/** Styles that the layout engine would measure but not report, or that print badly: each with the way out. */
-const refusedStyles: Readonly<Record<string, string>> = {
-  fontFamily: 'The press chooses the fonts.',
-  fontFeatureSettings: 'The press sets all type with its default features.',
-  fontVariant: 'The press sets all type with its default features.',
-  fontVariantNumeric: 'The press sets all type with its default features.',
-  fontKerning: 'The press sets all type with its default features.',
-  letterSpacing: 'Spaced-out words are read letter by letter. Choose another size or weight.',
-  wordSpacing: 'Leave spaces as they are.',
-  textTransform: 'Write the letters as they shall stand.',
-  opacity: 'Give the colour itself, as it shall be printed.',
-  boxShadow: 'Sheets have no shadows.',
-  textShadow: 'Sheets have no shadows.',
-  filter: 'Sheets have no filters.',
-  backdropFilter: 'Sheets have no filters.',
-  backgroundImage: 'Draw with an inline svg.',
-  maskImage: 'Cut with overflow hidden, or with a clipPath in an inline svg.',
-  mixBlendMode: 'Inks do not blend.',
-  outline: 'Use a border.',
-  visibility: 'Leave out what shall not be printed.',
-  WebkitTextStroke: 'Type has no outline.',
-  zIndex: 'Items are painted in the order they are written.',
-};
-
-const weights: ReadonlyMap<unknown, number> = new Map<unknown, number>([
-  [400, 400],
-  ['normal', 400],
-  [700, 800],
-  [800, 800],
-  ['bold', 800],
-]);
 
 /**
  * Makes a sheet's tree plain: calls its components, opens its fragments, drops what is not drawn, names every node,
@@ -129,8 +92,9 @@ async function settleElement(element: JSXElement, around: Around, state: State):
     return { type: 'br', key: null, props: {} };
   }
   if (!blockTags.has(tag) && !inlineTags.has(tag) && tag !== 'svg')
-    throw refusal(`<${tag}>`, around, tagHint(tag));
+    throw refusal(`<${tag}>`, around.path, tagHint(tag));
   const props = propsOf(element);
+  checkProps(props, tag, around.path);
   const style = props.style ?? {};
   const index = state.nodes.length;
   const placed = style.position === 'absolute';
@@ -138,12 +102,27 @@ async function settleElement(element: JSXElement, around: Around, state: State):
   const paragraph = inline ? (around.paragraph ?? index) : index;
   const alt = await altOf(tag, props);
   state.nodes.push(draftOf(tag, props, { around, paragraph, placed, alt }));
-  const settledStyle = checkStyle(style, tag, around, index);
+  const settledStyle = settleStyle(style, tag, around.path, index);
   if (tag === 'svg') return settleDrawing(element, index, settledStyle);
   const inFlex = style.display === 'flex' || style.display === 'grid';
   const inside: Around = { path: around.path, parent: index, inFlex, paragraph };
   const children = await settleChildren(props.children, inside, state);
   return { type: tag, key: String(index), props: { style: settledStyle, children } };
+}
+
+const metadata = new Set(['data-role', 'data-alt', 'data-slot', 'data-field']);
+
+/** A misspelt property would be lost without a word. A drawing has many more, which its reader checks. */
+function checkProps(props: Props, tag: string, path: string): void {
+  for (const [name, value] of Object.entries(props)) {
+    const known = name.startsWith('data-')
+      ? metadata.has(name)
+      : tag === 'svg' || /^(style|children)$/.test(name);
+    if (!known) throw refusal(`${name} on <${tag}>`, path, `Known are style, ${[...metadata].join(', ')}.`);
+    if (name === 'data-role' && !isRole(value)) {
+      throw refusal(`data-role "${String(value)}" on <${tag}>`, path, `Known are ${roles.join(', ')}.`);
+    }
+  }
 }
 
 function draftOf(
@@ -161,7 +140,7 @@ function draftOf(
     path: around.path,
     parent: around.parent,
     tag,
-    role: given('data-role'),
+    role: isRole(props['data-role']) ? props['data-role'] : null,
     alt,
     slot: given('data-slot'),
     field: given('data-field'),
@@ -194,38 +173,6 @@ async function settleChildren(children: JSXNode, inside: Around, state: State): 
 function addToParagraph(state: State, around: Around, text: string): void {
   if (around.paragraph === null) return;
   state.paragraphs.set(around.paragraph, (state.paragraphs.get(around.paragraph) ?? '') + text);
-}
-
-/** The node's mark goes into the list of font families, the one thing that the engine writes on every word. */
-function checkStyle(style: Style, tag: string, around: Around, index: number): Style {
-  for (const [name, value] of Object.entries(style)) {
-    const hint = refusedStyles[name];
-    if (hint !== undefined && value !== undefined) throw refusal(`style ${name} on <${tag}>`, around, hint);
-    if (name.startsWith('background') && /gradient|url\(/.test(String(value))) {
-      throw refusal(`style ${name}: ${String(value)} on <${tag}>`, around, 'Draw with an inline svg.');
-    }
-  }
-  if (style.display === 'none') {
-    throw refusal(`style display: none on <${tag}>`, around, 'Leave out what shall not be printed.');
-  }
-  if ((style.fontStyle ?? 'normal') !== 'normal') {
-    throw refusal(`style fontStyle on <${tag}>`, around, 'Sheets have two weights and no italics.');
-  }
-  const settled: Record<string, unknown> = { ...style, fontFamily: nodeMark(index) };
-  if (style.fontWeight === undefined) return settled;
-  const weight = weights.get(style.fontWeight);
-  if (weight === undefined) throw refusal(`style fontWeight on <${tag}>`, around, 'It is 400 or 800.');
-  return { ...settled, fontWeight: weight };
-}
-
-export function nodeMark(index: number): string {
-  return `node-${index}`;
-}
-
-export function nodeOfMark(family: string): number {
-  const [, index] = /node-(\d+)/.exec(family) ?? [];
-  if (index === undefined) throw new Error(`Words that belong to no node: font-family "${family}".`);
-  return Number(index);
 }
 
 async function settleDrawing(element: JSXElement, index: number, style: Style): Promise<JSXElement> {
@@ -269,10 +216,4 @@ function tagHint(tag: string): string {
     return 'Use a div and say what it is with data-role (L, LI, Table, TR, TD).';
   }
   return `Sheets are built of ${[...blockTags, ...inlineTags, 'br', 'svg'].join(', ')}.`;
-}
-
-function refusal(what: string, around: Around, hint: string): Error {
-  return new Error(
-    `The press does not print ${what} (at ${around.path || 'the root'} of the sheet). ${hint}`,
-  );
 }
