@@ -1,0 +1,77 @@
+/**
+ * `npm run build`: content in, site and prints out. Content is checked before anything is made, everything is made
+ * beside the old build, and only a whole new one takes its place.
+ */
+import { rm } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import type { Problem } from '../core/problem.ts';
+import type { Content } from '../schemas/content.ts';
+import { readContent } from '../schemas/readContent.ts';
+import { problemLine } from '../wording/problem.ts';
+import { freshFolder, swapIn } from './freshFolder.ts';
+import { printAll } from './printAll.ts';
+import { buildPages, shareCards } from './site.ts';
+
+const target = resolve('dist');
+
+process.exitCode = await run();
+
+async function run(): Promise<number> {
+  const { content, problems } = await readContent('content');
+  if (problems.length > 0) return refuse(problems.map((problem) => lineOf(problem, content)));
+  const fresh = await freshFolder(target);
+  try {
+    const refused = await make(content, fresh);
+    if (refused.length > 0) return refuse(refused);
+    await swapIn(fresh, target);
+    say(`Done: dist/site to publish, dist/print to print. ${content.systems.length} systems.`);
+    return 0;
+  } catch (error) {
+    return refuse([error instanceof Error ? (error.stack ?? error.message) : String(error)]);
+  } finally {
+    await rm(fresh, { recursive: true, force: true });
+  }
+}
+
+/** Pages first, since they are many small files and no cores are left over while printing. */
+async function make(content: Content, fresh: string): Promise<readonly string[]> {
+  const printed = join(fresh, 'print');
+  const site = join(fresh, 'site');
+  const words = { catalogue: content.wording['en'] ?? {}, terms: content.terms, sources: content.sources };
+  const job = { words, day: dayOfPrinting(), folder: printed };
+  const total = content.systems.length;
+  const answers = await printAll(content.systems, job, (done) => progress(`Care cards: ${done} of ${total}`));
+  const refused = answers.flatMap(({ file, refused }) => (refused === null ? [] : [`${file}: ${refused}`]));
+  if (refused.length > 0) return refused.sort();
+  say('Pages');
+  await buildPages(site);
+  await shareCards(content.systems, printed, site);
+  return [];
+}
+
+/** The one clock of the build: today, or the day it is told. */
+function dayOfPrinting(): string {
+  const told = process.argv.find((arg) => arg.startsWith('--day='))?.slice('--day='.length);
+  const epoch = process.env['SOURCE_DATE_EPOCH'];
+  if (told !== undefined) return told;
+  return (epoch === undefined ? new Date() : new Date(Number(epoch) * 1000)).toISOString().slice(0, 10);
+}
+
+function lineOf(problem: Problem, content: Content): string {
+  return problemLine(problem, content.wording['en']);
+}
+
+function refuse(lines: readonly string[]): number {
+  const count = lines.length === 1 ? '1 problem' : `${lines.length} problems`;
+  process.stderr.write(`${lines.join('\n')}\n\n${count}; dist/ was left as it is.\n`);
+  return 1;
+}
+
+function say(line: string): void {
+  process.stdout.write(`${line}\n`);
+}
+
+/** One line that counts up on a terminal, a line each elsewhere. */
+function progress(line: string): void {
+  process.stdout.write(process.stdout.isTTY ? `\r${line}\u001b[K` : `${line}\n`);
+}

@@ -1,0 +1,53 @@
+/** A build is made beside the old one and takes its place by rename, so that nothing half-made is ever in `dist`. */
+import { existsSync } from 'node:fs';
+import { mkdir, readdir, rename, rm } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+
+const making = '.dist-new-';
+const replaced = '.dist-old-';
+
+/**
+ * A new, empty folder beside the target, on the same disk. What earlier builds left behind when they were killed is
+ * cleared away first; if one was killed between the two renames, the good build is put back.
+ */
+export async function freshFolder(target: string): Promise<string> {
+  const parent = dirname(target);
+  for (const name of await readdir(parent)) {
+    const at = join(parent, name);
+    const owner = ownerOf(name);
+    if (owner === null || isRunning(owner)) continue;
+    if (name.startsWith(replaced) && !existsSync(target)) await rename(at, target);
+    else await rm(at, { recursive: true, force: true });
+  }
+  const fresh = join(parent, `${making}${process.pid}`);
+  await mkdir(fresh);
+  return fresh;
+}
+
+/** The fresh folder becomes the target; the old one goes only when the new one stands. */
+export async function swapIn(fresh: string, target: string): Promise<void> {
+  const old = join(dirname(target), `${replaced}${process.pid}`);
+  if (existsSync(target)) await rename(target, old);
+  try {
+    await rename(fresh, target);
+  } catch (error) {
+    if (existsSync(old)) await rename(old, target);
+    throw error;
+  }
+  await rm(old, { recursive: true, force: true });
+}
+
+function ownerOf(name: string): number | null {
+  const prefix = [making, replaced].find((one) => basename(name).startsWith(one));
+  const owner = prefix === undefined ? Number.NaN : Number(name.slice(prefix.length));
+  return Number.isInteger(owner) ? owner : null;
+}
+
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return pid !== process.pid;
+  } catch {
+    return false;
+  }
+}

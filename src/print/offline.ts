@@ -1,0 +1,58 @@
+/** Writes the service worker: every file of the site with its checksum, so that all of it or none works offline. */
+import { createHash } from 'node:crypto';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { join, sep } from 'node:path';
+
+/** Pictures for handing on are large and not needed to work; everything else is kept. */
+const leftOut = /(^|\/)(sw\.js|sheets\/.*\.png)$/;
+
+/** Lists the finished site and writes `sw.js` into it. */
+export async function writeOffline(site: string): Promise<void> {
+  const files = (await readdir(site, { recursive: true, withFileTypes: true }))
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(site.length + 1).split(sep).join('/'))
+    .filter((path) => !leftOut.test(path))
+    .sort();
+  const sums = await Promise.all(files.map(async (path) => checksum(await readFile(join(site, path)))));
+  const version = checksum(Buffer.from(files.map((path, i) => `${path} ${sums[i]}`).join('\n')));
+  await writeFile(join(site, 'sw.js'), worker(version, files));
+}
+
+function checksum(bytes: Uint8Array): string {
+  return createHash('sha256').update(bytes).digest('hex').slice(0, 16);
+}
+
+/** Plain JavaScript that runs in the browser: fetch all files once, then answer from them. */
+function worker(version: string, files: readonly string[]): string {
+  return `const store = 'bedfirst-${version}';
+const files = ${JSON.stringify(files)};
+const base = new URL('./', self.location.href);
+self.addEventListener('install', (event) => {
+  event.waitUntil(
+    caches
+      .open(store)
+      .then((cache) => cache.addAll(files.map((file) => new Request(new URL(file, base), { cache: 'reload' }))))
+      .then(() => self.skipWaiting()),
+  );
+});
+self.addEventListener('activate', (event) => {
+  event.waitUntil(
+    caches
+      .keys()
+      .then((names) => Promise.all(names.filter((n) => n.startsWith('bedfirst-') && n !== store).map((n) => caches.delete(n))))
+      .then(() => self.clients.claim()),
+  );
+});
+self.addEventListener('fetch', (event) => {
+  const url = new URL(event.request.url);
+  if (event.request.method !== 'GET' || url.origin !== base.origin) return;
+  url.search = '';
+  url.hash = '';
+  if (url.pathname.endsWith('/')) url.pathname += 'index.html';
+  else if (event.request.mode === 'navigate' && !/\\.[a-z0-9]+$/.test(url.pathname)) url.pathname += '/index.html';
+  event.respondWith(
+    caches.open(store).then((cache) => cache.match(url.href)).then((kept) => kept || fetch(event.request)),
+  );
+});
+`;
+}

@@ -1,0 +1,23 @@
+/** The site: built by Astro into its own folder, then the sheets of shared systems, then the list for offline use. */
+import { copyFile, mkdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { build } from 'astro';
+import type { ReadSystem } from '../schemas/content.ts';
+import { writeOffline } from './offline.ts';
+
+/** Builds the pages. Astro prints what is wrong with a page and throws. */
+export async function buildPages(folder: string): Promise<void> {
+  await build({ root: process.cwd(), outDir: folder, logLevel: 'warn' });
+}
+
+/** Puts the cards of shared systems, and only theirs, beside the pages. */
+export async function shareCards(systems: readonly ReadSystem[], printed: string, site: string): Promise<void> {
+  const into = join(site, 'sheets');
+  await mkdir(into, { recursive: true });
+  for (const { id } of systems.filter((system) => system.shared)) {
+    await copyFile(join(printed, id, 'care-card.pdf'), join(into, `${id}.pdf`));
+    await copyFile(join(printed, id, 'care-card-1.svg'), join(into, `${id}.svg`));
+    await copyFile(join(printed, id, 'care-card-1.png'), join(into, `${id}.png`));
+  }
+  await writeOffline(site);
+}
