@@ -112,9 +112,11 @@ export type Species = {
   readonly alive_degC: { readonly min: number; readonly max: number };
   /** Below this the fish get nothing. */
   readonly noFeedBelow_degC: number;
+  /** Above this they get nothing and somebody is called: well below what kills them. */
+  readonly callAbove_degC: number;
   readonly temperatureSource: SourceKey;
-  /** Source of `noFeedBelow_degC` where it is another one. */
-  readonly noFeedSource?: SourceKey;
+  readonly noFeedSource: SourceKey;
+  readonly callAboveSource: SourceKey;
   readonly limits: WaterLimits;
 };
 

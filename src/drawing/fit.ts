@@ -15,6 +15,12 @@ export type Extent = {
   readonly top: number;
 };
 
+/** The floor of the place is part of the drawing while something stands on it or in it. */
+export function standsOnFloor(section: Section): 'yes' | 'no' {
+  const lowest = Math.min(...section.vessels.flatMap((vessel) => vessel.outline.map(([, y]) => y)));
+  return lowest < 150 ? 'yes' : 'no';
+}
+
 /** Everything that the section shows, pipes included. */
 export function extentOf(section: Section): Extent {
   const points = [
@@ -23,7 +29,8 @@ export function extentOf(section: Section): Extent {
   ];
   const xs = points.map(([x]) => x);
   const ys = points.map(([, y]) => y);
-  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys, 0), top: Math.max(...ys) };
+  const bottom = standsOnFloor(section) === 'yes' ? Math.min(...ys, 0) : Math.min(...ys);
+  return { left: Math.min(...xs), right: Math.max(...xs), bottom, top: Math.max(...ys) };
 }
 
 /** One scale for both directions, the drawing in the middle of the width and standing on the ground of the box. */
@@ -37,9 +44,10 @@ export function fit(extent: Extent, box: { readonly width: number; readonly heig
   return { scale, x, y, place: ([px, py]) => [x(px), y(py)] };
 }
 
-/** A round length for the scale bar: the longest of 1, 2, 5 × 10ⁿ that stays under a share of the width. */
-export function roundLength_mm(longest_mm: number): number {
-  const power = 10 ** Math.floor(Math.log10(longest_mm));
-  const step = [5, 2, 1].find((one) => one * power <= longest_mm) ?? 1;
-  return step * power;
+/** A round length for the scale bar, in whole units of the reader: the longest of 1, 2, 5 × 10ⁿ that is not over the most. */
+export function roundLength_mm(longest_mm: number, unit_mm: number): number {
+  const longest = longest_mm / unit_mm;
+  const power = 10 ** Math.floor(Math.log10(longest));
+  const step = [5, 2, 1].find((one) => one * power <= longest) ?? 1;
+  return step * power * unit_mm;
 }

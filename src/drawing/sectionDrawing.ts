@@ -1,7 +1,7 @@
 /** The section of a plan as placed shapes and labels. May scale and place; never makes a figure. */
 import type { Section, SectionLevel, SectionPipe, SectionVessel } from '../core/plan/figure.ts';
 import { spanAt, stones, water } from './fills.ts';
-import { extentOf, type Fit, fit, roundLength_mm } from './fit.ts';
+import { extentOf, type Fit, fit, roundLength_mm, standsOnFloor } from './fit.ts';
 import { pushApart } from './labels.ts';
 import { type Anchor, type Drawing, path, type Shape, type Tag } from './shape.ts';
 
@@ -15,6 +15,8 @@ export type Room = {
   readonly width: number;
   readonly height: number;
   readonly labelWidth: number;
+  /** Length of the reader's unit, so that the scale bar is a round number of them: 1 for millimetres, 25.4 for inches. */
+  readonly unit_mm: number;
   /** Height that each label will take, by its key; a key that is not here gets no label. */
   readonly labelHeights: Readonly<Record<string, number>>;
 };
@@ -25,7 +27,7 @@ export function sectionDrawing(section: Section, room: Room): Drawing {
   const box = { width: room.width - room.labelWidth - 60, height: room.height - barRoom };
   const at = fit(extentOf(section), box);
   const labelLeft = room.width - room.labelWidth;
-  const scaleBar = bar(at, box);
+  const scaleBar = bar(at, box, room.unit_mm);
   const anchors = anchorsOf(section, at).filter((anchor) => room.labelHeights[anchor.key] !== undefined);
   const sorted = [...anchors].sort((a, b) => a.y - b.y);
   const tops = pushApart(
@@ -59,8 +61,12 @@ export function sectionDrawing(section: Section, room: Room): Drawing {
   };
 }
 
-function bar(at: Fit, box: { readonly width: number; readonly height: number }): Drawing['bar'] {
-  const real_mm = roundLength_mm((box.width * 0.45) / at.scale);
+function bar(
+  at: Fit,
+  box: { readonly width: number; readonly height: number },
+  unit_mm: number,
+): Drawing['bar'] {
+  const real_mm = roundLength_mm((box.width * 0.45) / at.scale, unit_mm);
   const length = real_mm * at.scale;
   return { left: (box.width - length) / 2, top: box.height + 22, length, real_mm };
 }
@@ -96,6 +102,7 @@ function barShape({ left, top, length }: Drawing['bar']): Shape {
 /** The floor of the place, with hatching where a vessel is let into the ground. */
 function ground(section: Section, at: Fit, width: number): readonly Shape[] {
   const sunk = section.vessels.filter((one) => Math.min(...one.outline.map(([, y]) => y)) < -1);
+  if (standsOnFloor(section) === 'no') return stands(section, at);
   if (sunk.length === 0) return [line([0, at.y(0)], [width, at.y(0)], leader)];
   const left = Math.min(...sunk.map((one) => at.x(Math.min(...one.outline.map(([x]) => x)))));
   const right = Math.max(...sunk.map((one) => at.x(Math.max(...one.outline.map(([x]) => x)))));
@@ -118,6 +125,17 @@ function ground(section: Section, at: Fit, width: number): readonly Shape[] {
     line([Math.min(width, right), at.y(0)], [width, at.y(0)], surface),
     hatching,
   ].filter((shape) => shape.d !== '');
+}
+
+/** A table top under whatever stands clear of the floor. */
+function stands(section: Section, at: Fit): readonly Shape[] {
+  return section.vessels
+    .filter((one) => one.role !== 'bed')
+    .map((one) => {
+      const y = at.y(Math.min(...one.outline.map(([, height]) => height))) + wall;
+      const xs = one.outline.map(([x]) => at.x(x));
+      return line([Math.min(...xs) - 25, y], [Math.max(...xs) + 25, y], surface);
+    });
 }
 
 function line(from: readonly [number, number], to: readonly [number, number], width: number): Shape {
@@ -276,7 +294,7 @@ function tagsOf(section: Section, at: Fit): readonly Tag[] {
     const ys = bed.outline.map(([, y]) => y);
     return {
       text: String(bed.index + 1),
-      x: at.x((Math.min(...xs) + Math.max(...xs)) / 2),
+      x: at.x(0.66 * Math.min(...xs) + 0.34 * Math.max(...xs)),
       y: at.y((Math.min(...ys) + Math.max(...ys)) / 2),
     };
   });

@@ -13,9 +13,12 @@ export function checkFish(fish: FishFile, sources: readonly string[]): readonly 
     ...rising(good_degC.min, good_degC.max, ['good_degC', 'max'], 'degC'),
     ...rising(good_degC.max, alive_degC.max, ['alive_degC', 'max'], 'degC'),
     ...rising(fish.noFeedBelow_degC, good_degC.min, ['good_degC', 'min'], 'degC'),
+    ...rising(good_degC.max, fish.callAbove_degC, ['callAbove_degC'], 'degC'),
+    ...rising(fish.callAbove_degC, alive_degC.max, ['callAbove_degC'], 'degC'),
     ...rising(limits.pHMin, limits.pHMax, ['limits', 'pHMax'], 'pH'),
     ...known(fish.temperatureSource, ['temperatureSource'], sources),
     ...known(fish.noFeedSource, ['noFeedSource'], sources),
+    ...known(fish.callAboveSource, ['callAboveSource'], sources),
     ...known(limits.source, ['limits', 'source'], sources),
     ...known(fish.massAdultSource, ['massAdultSource'], sources),
   ];

@@ -33,10 +33,14 @@ export const fishFile = z.strictObject({
   alive_degC: temperatures,
   /** In colder water it gets nothing. */
   noFeedBelow_degC: number(-2, 40, 'degC'),
+  /** In warmer water it gets nothing, and somebody has to be called: well below what kills it. */
+  callAbove_degC: number(-2, 50, 'degC'),
   /** Citation key of the two temperature ranges; the weaker one where they come from two. */
   temperatureSource: line(),
   /** Citation key of the temperature below which it is not fed. */
   noFeedSource: line(),
+  /** Citation key of the temperature above which to call. */
+  callAboveSource: line(),
   /** The narrower of what the fish and the whole system (plants, bacteria) can stand. */
   limits,
   /** Weight of one fish when it is grown or taken out, used where a keeper gives none. */

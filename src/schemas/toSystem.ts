@@ -3,12 +3,13 @@
  * stands in the way, at once.
  */
 import type { Problem } from '../core/problem.ts';
-import type { Bed, FishStock, Media, System } from '../core/system.ts';
+import type { Bed, FishStock, Media, Species, System } from '../core/system.ts';
 import type { BedFile } from './bed.ts';
 import { checkBed } from './checkBed.ts';
 import { checkIntake, checkPumpThere, checkVessel } from './checkLevels.ts';
 import { toContainer } from './container.ts';
 import { entry, type Facts } from './facts.ts';
+import type { FishFile } from './fish.ts';
 import { problemsBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
 import { type Parts, partsOf } from './parts.ts';
@@ -158,23 +159,30 @@ function mediaOf(bed: BedFile, facts: Facts): Media {
 function fishOf(file: NonNullable<SystemFile['fish']>, facts: Facts): FishStock {
   const kind = entry(facts.fish, file.kind);
   if (!kind) throw new Error(`fish ${file.kind} was checked but is not there`);
-  const { name, use, good_degC, alive_degC, noFeedBelow_degC, temperatureSource, noFeedSource, limits } =
-    kind;
   return {
-    species: {
-      id: file.kind,
-      name,
-      use,
-      good_degC,
-      alive_degC,
-      noFeedBelow_degC,
-      temperatureSource,
-      noFeedSource,
-      limits,
-    },
+    species: speciesOf(file.kind, kind),
     present: file.present,
     massNow_g: file.massNow_g,
     massAdult_g: file.massAdult_g ?? kind.massAdult_g,
     keeperRation_frac: file.keeperRation_frac ?? null,
+  };
+}
+
+/** The facts of a kind that the core works with; what else its file tells is for readers. */
+function speciesOf(id: string, kind: FishFile): Species {
+  const { name, use, good_degC, alive_degC, noFeedBelow_degC, callAbove_degC, limits } = kind;
+  const { temperatureSource, noFeedSource, callAboveSource } = kind;
+  return {
+    id,
+    name,
+    use,
+    good_degC,
+    alive_degC,
+    noFeedBelow_degC,
+    callAbove_degC,
+    temperatureSource,
+    noFeedSource,
+    callAboveSource,
+    limits,
   };
 }

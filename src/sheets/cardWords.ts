@@ -167,15 +167,18 @@ export function sectionLabels(input: SheetInput): Readonly<Record<string, LabelW
     labels['sump.full'] = label(input, 'sumpFull', 'sumpFull_L', 'text');
     labels['sump.low'] = label(input, 'sumpLow', 'sumpLow_L', 'text');
   }
-  const numbered = input.system.beds.length > 1 ? 'bedNumbered' : 'bed';
-  input.system.beds.forEach((_, index) => {
-    const volume = shown(input, `bed${index + 1}.wetMedia_L`);
-    labels[`bed.${index}`] = {
-      text: card(input, `label.${numbered}`, { number: String(index + 1), volume }),
-      heavy: 'text',
-    };
+  input.system.beds.forEach((bed, index) => {
+    labels[`bed.${index}`] = { text: bedLabel(input, bed.count, index), heavy: 'text' };
   });
   return labels;
+}
+
+/** "bed 2: 110 L wet", or for equal beds "3 beds, 285 L wet media in all". */
+function bedLabel(input: SheetInput, count: number, index: number): string {
+  const volume = shown(input, `bed${index + 1}.wetMedia_L`);
+  const several = count > 1 ? 'Several' : '';
+  const key = input.system.beds.length > 1 ? 'bedNumbered' : 'bed';
+  return card(input, `label.${key}${several}`, { number: String(index + 1), count: String(count), volume });
 }
 
 function label(input: SheetInput, key: string, figure: string, heavy: LabelWords['heavy']): LabelWords {

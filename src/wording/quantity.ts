@@ -54,6 +54,11 @@ const us: Readonly<Record<string, Shown>> = {
 /** Between number and unit: a no-break space, which every font has. */
 export const unitSpace = '\u00a0';
 
+/** The reader's unit of length in millimetres, for drawings that want round lengths. */
+export function lengthUnit_mm(units: UnitSystem): number {
+  return units === 'us' ? 25.4 : 1;
+}
+
 /** A number in the reader's units, and the unit's sign apart, for figures set in two sizes. */
 export function amountParts(
   value: number,

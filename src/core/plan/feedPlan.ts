@@ -1,6 +1,6 @@
 /** Feed of the day in grams and spoonfuls, with the temperatures at which it holds. */
 import { rationFrom_g, rationGrowOut_frac } from '../constants.ts';
-import type { Note } from '../note.ts';
+import type { Note, SourceKey } from '../note.ts';
 import { ration_g_d } from '../stocking/feed.ts';
 import type { FishStock, System } from '../system.ts';
 import type { Figure, Table } from './figure.ts';
@@ -21,7 +21,7 @@ type Ration = {
  * Ration, feed and spoonfuls of a day, and the temperatures at which they hold.
  * The low end of the published range: what a stranger may give without harm. The keeper's own ration goes before it.
  * @param system a checked system
- * @returns ration_frac, feed_g_d, feedSpoons, feedFrom_degC, feedTo_degC, noFeedBelow_degC; none without fish
+ * @returns ration_frac, feed_g_d, feedSpoons and the temperatures; none without fish
  * @valid published for fish over 50 g in grow-out; lighter and ornamental fish only with the keeper's ration
  * @source fao589 section 7.2
  */
@@ -162,8 +162,8 @@ function spoonFigures(system: System, feed_g: number): readonly Figure[] {
 
 function temperatureFigures(fish: FishStock): readonly Figure[] {
   const { species } = fish;
-  const source = species.temperatureSource;
-  const one = (key: string, value: number, safeSide: 'up' | 'down'): Figure =>
+  const range = species.temperatureSource;
+  const one = (key: string, value: number, safeSide: 'up' | 'down', source: SourceKey): Figure =>
     figure({
       key,
       value,
@@ -173,10 +173,11 @@ function temperatureFigures(fish: FishStock): readonly Figure[] {
       steps: [lookup(quantity('T', key.split('_')[0] ?? key, value, 'degC'), source)],
     });
   return [
-    one('aliveFrom_degC', species.alive_degC.min, 'up'),
-    one('noFeedBelow_degC', species.noFeedBelow_degC, 'up'),
-    one('goodFrom_degC', species.good_degC.min, 'up'),
-    one('goodTo_degC', species.good_degC.max, 'down'),
-    one('aliveTo_degC', species.alive_degC.max, 'down'),
+    one('aliveFrom_degC', species.alive_degC.min, 'up', range),
+    one('noFeedBelow_degC', species.noFeedBelow_degC, 'up', species.noFeedSource),
+    one('goodFrom_degC', species.good_degC.min, 'up', range),
+    one('goodTo_degC', species.good_degC.max, 'down', range),
+    one('callAbove_degC', species.callAbove_degC, 'down', species.callAboveSource),
+    one('aliveTo_degC', species.alive_degC.max, 'down', range),
   ];
 }

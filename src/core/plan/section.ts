@@ -147,21 +147,22 @@ function bedVessel(of: BedPlan, at: Placed, copy: number): SectionVessel {
   };
 }
 
-/** Baskets stand in the first tank, evenly spread from wall to wall. */
+/** Baskets stand in the first tank, evenly spread; as many as fit side by side, since others may stand behind. */
 function inTankBeds(
   beds: readonly BedPlan[],
   tanks: readonly SectionVessel[],
   system: System,
 ): readonly SectionVessel[] {
-  const inTank = beds.filter((bed) => bed.bed.mode === 'inTank');
-  const copies = inTank.flatMap((bed) => Array.from({ length: bed.bed.count }, (_, copy) => ({ bed, copy })));
   const tank = tanks[0];
-  if (tank === undefined || copies.length === 0) return [];
+  const all = beds.filter((bed) => bed.bed.mode === 'inTank').flatMap((of) => copies(of, of.bed.count));
+  if (tank === undefined || all.length === 0) return [];
   const left = leftOf(tank);
-  const pitch = (rightOf(tank) - left) / copies.length;
-  return copies.map(({ bed, copy }, i) => {
-    const floor_mm = system.tank.above_mm + bed.bed.above_mm;
-    return bedVessel(bed, { middle_mm: left + pitch * (i + 0.5), floor_mm }, copy);
+  const inside = rightOf(tank) - left;
+  const fit = Math.max(1, Math.floor(inside / Math.max(...all.map((one) => one.width_mm + gap_mm / 3))));
+  const shown = all.slice(0, fit);
+  return shown.map(({ of, copy }, i) => {
+    const middle_mm = left + (inside / shown.length) * (i + 0.5);
+    return bedVessel(of, { middle_mm, floor_mm: system.tank.above_mm + of.bed.above_mm }, copy);
   });
 }
 
@@ -172,16 +173,26 @@ function bedRows(
   beds: readonly BedPlan[],
   low: readonly SectionVessel[],
 ): readonly SectionVessel[] {
-  const ones = beds
-    .filter((bed) => bed.bed.mode !== 'inTank')
-    .flatMap((of) =>
-      Array.from({ length: of.bed.count }, (_, copy) => ({
-        of,
-        copy,
-        width_mm: widest_mm(of.bed.container),
-      })),
-    );
-  return rows(ones).flatMap((row) => placeRow(system, row, low));
+  const fed = beds.filter((bed) => bed.bed.mode !== 'inTank');
+  const under = Math.max(...low.map(rightOf)) - Math.min(...low.map(leftOf));
+  const all = rows(fed.flatMap((of) => copies(of, of.bed.count)));
+  return all.flatMap((row) => placeRow(system, rowWidth(row) > widestRow * under ? first(row) : row, low));
+}
+
+/** A row of beds up to so many times as wide as what stands below is drawn whole. */
+const widestRow = 2.4;
+
+/** Of equal beds only the first is drawn: the drawing stays large enough to read, and the label says how many. */
+function first(row: readonly One[]): readonly One[] {
+  return row.filter((one) => one.copy === 0);
+}
+
+function copies(of: BedPlan, count: number): readonly One[] {
+  return Array.from({ length: count }, (_, copy) => ({ of, copy, width_mm: widest_mm(of.bed.container) }));
+}
+
+function rowWidth(row: readonly One[]): number {
+  return row.reduce((total, one) => total + one.width_mm, 0) + gap_mm * (row.length - 1);
 }
 
 /** Beds whose heights overlap stand side by side; the others get a row of their own. */
@@ -209,8 +220,7 @@ function placeRow(
   row: readonly One[],
   low: readonly SectionVessel[],
 ): readonly SectionVessel[] {
-  const width = row.reduce((total, one) => total + one.width_mm, 0) + gap_mm * (row.length - 1);
-  let left = rowLeft_mm(system, row, width, low);
+  let left = rowLeft_mm(system, row, rowWidth(row), low);
   return row.map((one) => {
     const at = { middle_mm: left + one.width_mm / 2, floor_mm: one.of.bed.above_mm };
     left += one.width_mm + gap_mm;

@@ -1,6 +1,6 @@
 /** The front of the care card: today's feed, the drawing, what to do, what to do when something is wrong. */
 import { mm } from '../../paper/measures.ts';
-import { amount } from '../../wording/quantity.ts';
+import { amount, lengthUnit_mm } from '../../wording/quantity.ts';
 import {
   card,
   emergencies,
@@ -64,6 +64,7 @@ export function CardFront({ input, printed, barLength }: Props) {
                 .map((one) => one.text)
                 .join('; '),
             })}
+            unit_mm={lengthUnit_mm(input.units)}
             barText={(real_mm) => card(input, 'bar', { length: barLength(real_mm) })}
           />
         </div>

@@ -15,6 +15,8 @@ type Props = {
   readonly labels: Readonly<Record<string, LabelWords>>;
   /** What a reader hears instead of the picture. */
   readonly alt: string;
+  /** The reader's unit of length, in millimetres. */
+  readonly unit_mm: number;
   /** Words for the scale bar, from its length. */
   readonly barText: (real_mm: number) => string;
 };
@@ -24,11 +26,12 @@ const lineHeight = size.text * 1.2;
 /** A label of up to this many characters fits one line of the column. */
 const charactersPerLine = 21;
 
-export function SectionPicture({ section, width, height, labels, alt, barText }: Props) {
+export function SectionPicture({ section, width, height, labels, alt, unit_mm, barText }: Props) {
   const room: Room = {
     width,
     height,
     labelWidth,
+    unit_mm,
     labelHeights: Object.fromEntries(
       Object.entries(labels).map(([key, label]) => [key, heightOf(label.text)]),
     ),
@@ -50,7 +53,7 @@ export function SectionPicture({ section, width, height, labels, alt, barText }:
           position: 'absolute',
           left: drawing.bar.left,
           top: drawing.bar.top + 10,
-          width: Math.max(drawing.bar.length, mm(24)),
+          width: Math.max(drawing.bar.length, mm(40)),
           fontSize: size.source,
           lineHeight: 1.2,
         }}
