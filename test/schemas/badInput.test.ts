@@ -42,8 +42,9 @@ test('every bad file of one folder is told at once, each with file, line, column
       "content/systems/empty.yaml:1:1: the file has nothing in it. Write it, or delete it.",
       "content/systems/large.yaml:1:1: the file has 10000000 bytes, but 2000000 are the most. Nothing of it was read. Write one system in a file, and no pictures.",
       "content/systems/latin.yaml:2:10: from here on the text is not UTF-8. Save the file again and choose UTF-8 as its encoding.",
-      "content/systems/no-such-fish.yaml:18:9 fish.kind: got "tilapiaNile", but there is no such file. The files there are nileTilapia.",
-      "content/systems/no-such-media.yaml:10:12 beds[0].media: got "coarsGravel", but there is no such file. Did you mean "coarseGravel"? The files there are coarseGravel.",
+      "content/systems/no-such-fish.yaml:18:9 fish.kind: got "tilapiaNile", but there is no such file. The files there are channelCatfish, commonCarp, commonGoldfish, koi, nileTilapia, rainbowTrout and whiteCloudMinnow.",
+      "content/systems/no-such-media.yaml:10:12 beds[0].media: got "coarsGravel", but there is no such file. Did you mean "coarseGravel"? The files there are coarseGravel, crushedBrick, expandedClay, pumice and roundedGravel.",
+      "content/systems/no-unit.yaml:7:5 beds[0].waterLine_mm: is missing. Expected a number from 10 to 330, in millimetres.",
       "content/systems/no-unit.yaml:12:5 beds[0].waterLine: "waterLine" does not say its unit, and millimetres are wanted. Write waterLine_mm in its place.",
       "content/systems/not-yaml.yaml:3:1: from here on the file cannot be read as YAML. The indentation does not fit the lines above; keys of one group begin in the same column. (The reader says: Flow sequence in block collection must be sufficiently indented and end with a ].)",
       "content/systems/not-yaml.yaml:4:1: from here on the file cannot be read as YAML. A bracket, brace, quotation mark or colon is missing. (The reader says: Missing closing "quote.)",
@@ -59,6 +60,7 @@ test('every bad file of one folder is told at once, each with file, line, column
       "content/systems/thousands.yaml:5:12 tank.full_mm: got "1,200", expected a number from 10 to 20000, in millimetres. Write 1200 or 1.200, without a comma.",
       "content/systems/twice-key.yaml:3:1: "name" stands twice in one group. Keep one of the two.",
       "content/systems/unknown-key.yaml:10:5 beds[0].medium: the key "medium" is not known here. Did you mean "media"? The keys here are name, container, count, mode, media, bucketTest, mediaDepth_mm, waterLine_mm, drained_mm, standpipeBore_mm and above_mm.",
+      "content/systems/wrong-unit.yaml:7:5 beds[0].waterLine_mm: is missing. Expected a number from 10 to 330, in millimetres.",
       "content/systems/wrong-unit.yaml:12:5 beds[0].waterLine_cm: "waterLine_cm" is in centimetres, but millimetres are wanted. Write waterLine_mm: 300 in its place. Multiply centimetres by 10.",
     ]
   `);

@@ -31,7 +31,7 @@ export async function readWith(files: Readonly<Record<string, string | Uint8Arra
     }
     const { content, problems } = await readContent(dir);
     const { content: real } = await readContent(realContent);
-    return { content, problems, lines: problems.map((problem) => problemLine(problem, real.wording['en'])) };
+    return { content, problems, lines: problems.map((problem) => problemLine(problem, english(real))) };
   } finally {
     await rm(root, { recursive: true });
   }
@@ -64,4 +64,11 @@ fish:
 export function changed(id: string, from: string, to: string): string {
   if (!soundSystem.includes(from)) throw new Error(`the sound system has no "${from}"`);
   return soundSystem.replace('id: sound', `id: ${id}`).replace(from, to);
+}
+
+/** The English sentences of a content that has some. */
+export function english(content: Content): NonNullable<Content['wording'][string]> {
+  const { en } = content.wording;
+  if (!en) throw new Error('there is no English');
+  return en;
 }

@@ -1,0 +1,42 @@
+/** What a basket of media in the fish tank cannot be. */
+import { describe, expect, test } from 'vitest';
+import { basket, pump, said, sound } from './plainSystem.ts';
+
+describe('baskets in the tank', () => {
+  const withBasket = (change: object) => ({ ...sound, pump: undefined, beds: [{ ...basket, ...change }] });
+  test('a water line of its own', () => {
+    expect(said(withBasket({ waterLine_mm: 200 }))).toMatchInlineSnapshot(`
+      [
+        "beds[0].waterLine_mm: The full line of the tank sets the water line of a basket. Leave this field empty.",
+      ]
+    `);
+  });
+  test('above the water', () => {
+    expect(said(withBasket({ above_mm: 701 }))).toMatchInlineSnapshot(`
+      [
+        "beds[0].above_mm: The basket stands at 701 mm, but the water of the tank reaches only to 700 mm. Lower the basket into the water.",
+      ]
+    `);
+  });
+  test('media above the rim of the tank', () => {
+    expect(said(withBasket({ above_mm: 480 }))).toMatchInlineSnapshot(`
+      [
+        "beds[0].mediaDepth_mm: The media in the basket reaches up to 810 mm over the tank floor, but the rim of the tank is at 800 mm. Lower the basket or fill in less media.",
+      ]
+    `);
+  });
+  test('media all under water', () => {
+    expect(said(withBasket({ above_mm: 300 }))).toMatchInlineSnapshot(`
+      [
+        "beds[0].mediaDepth_mm: The water stands at 700 mm, but the media reaches only to 630 mm. Lower the water or add media, so that a dry layer of two fingers stays on top.",
+      ]
+    `);
+  });
+  test('a pump for nothing', () => {
+    expect(said({ ...withBasket({}), pump })).toMatchInlineSnapshot(`
+      [
+        "pump: Every bed is a basket in the tank, so no pump is needed. Take the pump out, or choose how the beds are watered.",
+      ]
+    `);
+  });
+});
