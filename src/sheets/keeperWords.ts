@@ -57,7 +57,8 @@ export function figureName(key: string, input: SheetInput): string {
   if (ofBed === null) return say(input.words.catalogue, `figures.${key}`);
   const name = say(input.words.catalogue, `figures.${ofBed[2]}`);
   const bed = input.system.beds[Number(ofBed[1]) - 1];
-  return input.system.beds.length === 1 || bed === undefined ? name : `${Number(ofBed[1])} ${name}`;
+  if (input.system.beds.length === 1 || bed === undefined) return name;
+  return say(input.words.catalogue, 'figures.ofBed', { name, number: ofBed[1] ?? '' });
 }
 
 /** Sources in the order of their first use on the card; the numbers in brackets count them. */

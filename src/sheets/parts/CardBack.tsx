@@ -38,7 +38,7 @@ export function CardBack({ input, printed, steps, last }: Props) {
       />
       <Readings input={input} />
       <div style={{ display: 'flex', justifyContent: 'space-between' }}>
-        <Column width={mm(92)}>
+        <Column width={weighing(input).length === 0 ? safe.width : mm(92)}>
           <Heading level="H2" text={card(input, 'keeper.change')} />
           <Para text={card(input, 'keeper.changeText', changeWords(input))} />
         </Column>
@@ -84,7 +84,7 @@ function Readings({ input }: { input: SheetInput }) {
 
 function Weighing({ input }: { input: SheetInput }) {
   const rows = weighing(input);
-  if (rows.length === 0) return <Column width={mm(92)}>{[]}</Column>;
+  if (rows.length === 0) return null;
   const count = String(input.system.fish?.present ?? 0);
   return (
     <Column width={mm(92)}>

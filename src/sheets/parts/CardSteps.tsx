@@ -10,15 +10,15 @@ import { lengthOf, StepList, type StepWords } from './StepList.tsx';
 
 const columnWidth = mm(92);
 /** Characters of the small type that are sure to fit one line of a column. */
-const charactersPerLine = 60;
-const charactersAcross = 120;
+const charactersPerLine = 65;
+const charactersAcross = 125;
 /** Characters of heavy running text that are sure to fit one line of the sheet. */
 const charactersOfText = 92;
 /** Heights as the blocks take them. */
 const lineHeight = size.source * 1.22;
 const textLine = size.text * 1.3;
-const heading = mm(8);
-const head = mm(24);
+const heading = mm(7.7);
+const head = mm(23.5);
 
 type Props = {
   readonly input: SheetInput;
@@ -68,31 +68,27 @@ export function StepColumns({ input, steps, last }: Omit<Props, 'printed'>) {
 
 /** The steps, dealt out to the sides that have room for them: first what the back has left, then whole sides. */
 export function stepPages(input: SheetInput): readonly (readonly StepWords[])[] {
-  const sourceLines = 2 * (Math.ceil(citations(input).length / charactersAcross) + 1);
-  const steps = cardSteps(input);
-  const onBack = linesThatFit(leftOnBack(input));
-  const all = steps.reduce((total, one) => total + linesOf(one), sourceLines);
-  if (all <= onBack) return [steps];
+  const sourceLines = 2 * Math.ceil(citations(input).length / charactersAcross) + 1;
   const onSide = linesThatFit(safe.height - head - mm(4));
-  const pages: StepWords[][] = [];
-  let page: StepWords[] = [];
-  let room = onBack;
-  for (const one of steps) {
-    if (linesOf(one) > room) {
-      pages.push(page);
-      page = [];
+  const pages: StepWords[][] = [[]];
+  let room = linesThatFit(leftOnBack(input));
+  const steps = cardSteps(input);
+  steps.forEach((one, i) => {
+    // The sources follow the last step, so the last step needs room for both.
+    const wanted = linesOf(one) + (i === steps.length - 1 ? sourceLines : 0);
+    if (wanted > room) {
+      pages.push([]);
       room = onSide;
     }
-    page.push(one);
+    pages.at(-1)?.push(one);
     room -= linesOf(one);
-  }
-  const fits = pages.length > 0 && room >= sourceLines;
-  return fits ? [...pages, page] : [...pages, page, []];
+  });
+  return pages;
 }
 
 /** Lines in both columns together, under the heading of the steps, with a little left over for uneven columns. */
 function linesThatFit(height: number): number {
-  return Math.max(0, 2 * Math.floor((height - mm(9.5)) / lineHeight - 1));
+  return Math.max(0, 2 * Math.floor((height - mm(9.5)) / lineHeight - 0.4));
 }
 
 function linesOf(one: StepWords): number {
@@ -102,10 +98,10 @@ function linesOf(one: StepWords): number {
 /** Height that the keeper's side has left for steps, from how many lines its other parts run to. */
 function leftOnBack(input: SheetInput): number {
   const rows = readings(input).length;
-  const table = rows === 0 ? 0 : (rows + 1) * mm(5.9) + 2 * textLine;
+  const table = rows === 0 ? 0 : (rows + 1) * mm(5.7) + 2 * textLine;
   const weighed = weighing(input).length;
-  const change = heading + textLine * Math.max(5, weighed === 0 ? 0 : 3 + Math.ceil(weighed / 2));
-  const words = doubts(input).reduce((total, one) => total + Math.ceil(one.length / charactersOfText), 1.5);
+  const change = heading + textLine * (weighed === 0 ? 3 : Math.max(5, 3 + Math.ceil(weighed / 2)));
+  const words = doubts(input).reduce((total, one) => total + Math.ceil(one.length / charactersOfText), 1);
   return safe.height - head - table - change - heading - words * textLine - 4 * mm(4);
 }
 
