@@ -7,6 +7,8 @@ import type { Type } from './type.ts';
 
 /** How far apart, in points, two places may be and still be the same. */
 const same_pt = 0.01;
+/** How much kerning may move a word, in parts of the type size; what stands farther off was placed there. */
+const kerned_frac = 0.2;
 
 type Growing = { -readonly [key in keyof Piece]: Piece[key] } & { spaced: boolean };
 
@@ -30,14 +32,14 @@ export function joinWords(found: readonly (Piece | Shape)[], settled: Settled, t
       continue;
     }
     const spaceBefore = reading(each);
-    const joined: Growing | null = words && join(words, each, { spaceBefore, type });
-    if (joined) words = joined;
+    if (words && belongs(words, each) && !spaceBefore) words = join(words, each);
     else {
-      // A space between two words that stand apart goes with the first.
+      const next: Growing = { ...each, spaced: isBlank(each.text) };
+      if (words && spaceBefore && belongs(words, each)) next.x_pt = afterSpace_pt(words, each, type);
       if (words && spaceBefore) addSpace(words);
       else if (!words && spaceBefore) addSpaceToLast(items, each, settled.nodes);
       finish();
-      words = { ...each, spaced: isBlank(each.text) };
+      words = next;
     }
   }
   finish();
@@ -61,33 +63,30 @@ function addSpaceToLast(items: Item[], next: Piece, nodes: readonly NodeDraft[])
     items[at] = { ...last, text: `${last.text} ` };
 }
 
-function join(
-  words: Growing,
-  piece: Piece,
-  { spaceBefore, type }: { spaceBefore: boolean; type: Type },
-): Growing | null {
-  const alike =
+/** Whether a piece is set like these words, on the same line, and they are not yet ended by a blank. */
+function belongs(words: Growing, piece: Piece): boolean {
+  return (
+    !words.spaced &&
     words.node === piece.node &&
     words.size_pt === piece.size_pt &&
     words.weight === piece.weight &&
     words.ink === piece.ink &&
     words.clip === piece.clip &&
-    Math.abs(words.baseline_pt - piece.baseline_pt) < same_pt;
-  if (!alike) return null;
-  const end_pt = piece.x_pt + piece.width_pt - words.x_pt;
-  const gap_pt = piece.x_pt - words.x_pt - words.width_pt;
-  // A blank ends a word: the engine places the next word by itself.
-  if (words.spaced) return null;
-  if (Math.abs(gap_pt) < words.size_pt * 0.1 && !spaceBefore) {
-    const spaced = isBlank(piece.text);
-    return { ...words, text: words.text + piece.text, width_pt: spaced ? words.width_pt : end_pt, spaced };
-  }
-  // In mixed text the engine lists no blanks; words one space apart were laid out, and are shaped, as one.
-  const space_pt = type.width(' ', words.weight, words.size_pt);
-  if (spaceBefore && Math.abs(gap_pt - space_pt) < same_pt) {
-    return { ...words, text: `${words.text} ${piece.text}`, width_pt: end_pt };
-  }
-  return null;
+    Math.abs(words.baseline_pt - piece.baseline_pt) < same_pt
+  );
+}
+
+function join(words: Growing, piece: Piece): Growing {
+  return { ...words, text: words.text + piece.text, spaced: isBlank(piece.text) };
+}
+
+/**
+ * In mixed text the engine lists no blanks, and places each piece as if nothing before it were kerned, though it broke
+ * the lines by kerned widths. So a word starts where the word before it, with its space, really ends.
+ */
+function afterSpace_pt(words: Growing, piece: Piece, type: Type): number {
+  const after_pt = words.x_pt + type.width(`${words.text} `, words.weight, words.size_pt);
+  return Math.abs(piece.x_pt - after_pt) < words.size_pt * kerned_frac ? after_pt : piece.x_pt;
 }
 
 /** Pieces are laid out side by side; joined, they are a little narrower or wider, as they then are kerned. */

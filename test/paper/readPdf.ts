@@ -1,0 +1,49 @@
+import { PDFArray, PDFDict, PDFDocument, PDFName, PDFRawStream, type PDFObject } from 'pdf-lib';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+
+export type ReadPage = { readonly text: string; readonly width_pt: number; readonly height_pt: number };
+export type ReadPdf = {
+  readonly pages: readonly ReadPage[];
+  readonly info: Readonly<Record<string, unknown>>;
+  readonly attachments: readonly { filename: string; content: Uint8Array; description: string }[];
+};
+
+/** Reads a PDF back with another library than the one that wrote it. */
+export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
+  const reading = getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 });
+  const document = await reading.promise;
+  const pages: ReadPage[] = [];
+  for (let number = 1; number <= document.numPages; number++) {
+    const page = await document.getPage(number);
+    const { items } = await page.getTextContent();
+    const text = items.map((item) => ('str' in item ? item.str + (item.hasEOL ? '\n' : '') : '')).join('');
+    const [, , width_pt = 0, height_pt = 0] = page.view;
+    pages.push({ text, width_pt, height_pt });
+  }
+  const attachments = Object.values((await document.getAttachments()) ?? {});
+  const { info } = await document.getMetadata();
+  await reading.destroy();
+  return { pages, info: info as Record<string, unknown>, attachments };
+}
+
+/** The objects of a PDF, looked at with pdf-lib's parser. */
+export async function objectsOf(
+  bytes: Uint8Array,
+): Promise<{ document: PDFDocument; dicts: readonly PDFDict[] }> {
+  const document = await PDFDocument.load(bytes, { updateMetadata: false });
+  const dicts = document.context.enumerateIndirectObjects().flatMap(([, object]) => {
+    if (object instanceof PDFDict) return [object];
+    return object instanceof PDFRawStream ? [object.dict] : [];
+  });
+  return { document, dicts };
+}
+
+export function named(dict: PDFDict, key: string): string | undefined {
+  const value: PDFObject | undefined = dict.get(PDFName.of(key));
+  return value instanceof PDFName ? value.decodeText() : undefined;
+}
+
+export function numbers(dict: PDFDict, key: string): number[] {
+  const value = dict.lookup(PDFName.of(key));
+  return value instanceof PDFArray ? value.asArray().map((each) => Number(String(each))) : [];
+}
