@@ -10,7 +10,12 @@ const leftOut = /(^|\/)(sw\.js|sheets\/.*\.png)$/;
 export async function writeOffline(site: string): Promise<void> {
   const files = (await readdir(site, { recursive: true, withFileTypes: true }))
     .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(site.length + 1).split(sep).join('/'))
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(site.length + 1)
+        .split(sep)
+        .join('/'),
+    )
     .filter((path) => !leftOut.test(path))
     .sort();
   const sums = await Promise.all(files.map(async (path) => checksum(await readFile(join(site, path)))));

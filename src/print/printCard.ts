@@ -31,7 +31,10 @@ export async function printCard(
   for (const side of careCard(input)) pages.push(await press.layOut(side));
   const into = join(folder, of.id);
   await mkdir(into, { recursive: true });
-  await writeFile(join(into, 'care-card.pdf'), await press.toPdf(cardPrint(input, pages, writeRecord(of.raw))));
+  await writeFile(
+    join(into, 'care-card.pdf'),
+    await press.toPdf(cardPrint(input, pages, writeRecord(of.raw))),
+  );
   for (const [i, page] of pages.entries()) {
     await writeFile(join(into, `care-card-${i + 1}.svg`), press.toSvg(page));
     await writeFile(join(into, `care-card-${i + 1}.png`), await press.toPng(page, { dpi }));

@@ -11,7 +11,11 @@ export async function buildPages(folder: string): Promise<void> {
 }
 
 /** Puts the cards of shared systems, and only theirs, beside the pages. */
-export async function shareCards(systems: readonly ReadSystem[], printed: string, site: string): Promise<void> {
+export async function shareCards(
+  systems: readonly ReadSystem[],
+  printed: string,
+  site: string,
+): Promise<void> {
   const into = join(site, 'sheets');
   await mkdir(into, { recursive: true });
   for (const { id } of systems.filter((system) => system.shared)) {
