@@ -1,9 +1,11 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  root: new URL('..', import.meta.url).pathname,
+  root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
+    globalSetup: ['test/builtSite.ts'],
     testTimeout: 60_000,
     hookTimeout: 240_000,
   },

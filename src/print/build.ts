@@ -4,27 +4,38 @@
  */
 import { rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
 import type { Problem } from '../core/problem.ts';
 import type { Content } from '../schemas/content.ts';
 import { readContent } from '../schemas/readContent.ts';
 import { problemLine } from '../wording/problem.ts';
-import { freshFolder, swapIn } from './freshFolder.ts';
+import { clearUp, freshFolder, swapIn } from './freshFolder.ts';
 import { printAll } from './printAll.ts';
 import { buildPages, shareCards } from './site.ts';
 
-const target = resolve('dist');
+const { values: told } = parseArgs({
+  options: {
+    content: { type: 'string', default: 'content' },
+    out: { type: 'string', default: 'dist' },
+    day: { type: 'string' },
+  },
+});
+const target = resolve(told.out);
 
 process.exitCode = await run();
 
 async function run(): Promise<number> {
-  const { content, problems } = await readContent('content');
+  await clearUp(target);
+  const { content, problems } = await readContent(told.content);
   if (problems.length > 0) return refuse(problems.map((problem) => lineOf(problem, content)));
   const fresh = await freshFolder(target);
   try {
     const refused = await make(content, fresh);
     if (refused.length > 0) return refuse(refused);
     await swapIn(fresh, target);
-    say(`Done: dist/site to publish, dist/print to print. ${content.systems.length} systems.`);
+    say(
+      `Done. To publish: ${told.out}/site. To print: ${told.out}/print, ${content.systems.length} systems.`,
+    );
     return 0;
   } catch (error) {
     return refuse([error instanceof Error ? (error.stack ?? error.message) : String(error)]);
@@ -33,7 +44,7 @@ async function run(): Promise<number> {
   }
 }
 
-/** Pages first, since they are many small files and no cores are left over while printing. */
+/** Cards first: what cannot be printed is told before the pages are built. */
 async function make(content: Content, fresh: string): Promise<readonly string[]> {
   const printed = join(fresh, 'print');
   const site = join(fresh, 'site');
@@ -51,10 +62,9 @@ async function make(content: Content, fresh: string): Promise<readonly string[]>
 
 /** The one clock of the build: today, or the day it is told. */
 function dayOfPrinting(): string {
-  const told = process.argv.find((arg) => arg.startsWith('--day='))?.slice('--day='.length);
   const epoch = process.env['SOURCE_DATE_EPOCH'];
-  if (told !== undefined) return told;
-  return (epoch === undefined ? new Date() : new Date(Number(epoch) * 1000)).toISOString().slice(0, 10);
+  const day = epoch === undefined ? new Date() : new Date(Number(epoch) * 1000);
+  return told.day ?? day.toISOString().slice(0, 10);
 }
 
 function lineOf(problem: Problem, content: Content): string {
@@ -63,7 +73,7 @@ function lineOf(problem: Problem, content: Content): string {
 
 function refuse(lines: readonly string[]): number {
   const count = lines.length === 1 ? '1 problem' : `${lines.length} problems`;
-  process.stderr.write(`${lines.join('\n')}\n\n${count}; dist/ was left as it is.\n`);
+  process.stderr.write(`${lines.join('\n')}\n\n${count}; ${told.out} was left as it is.\n`);
   return 1;
 }
 

@@ -7,10 +7,10 @@ const making = '.dist-new-';
 const replaced = '.dist-old-';
 
 /**
- * A new, empty folder beside the target, on the same disk. What earlier builds left behind when they were killed is
- * cleared away first; if one was killed between the two renames, the good build is put back.
+ * Clears away what earlier builds left when they were killed. If one was killed between the two renames, the good
+ * build is put back.
  */
-export async function freshFolder(target: string): Promise<string> {
+export async function clearUp(target: string): Promise<void> {
   const parent = dirname(target);
   for (const name of await readdir(parent)) {
     const at = join(parent, name);
@@ -19,7 +19,11 @@ export async function freshFolder(target: string): Promise<string> {
     if (name.startsWith(replaced) && !existsSync(target)) await rename(at, target);
     else await rm(at, { recursive: true, force: true });
   }
-  const fresh = join(parent, `${making}${process.pid}`);
+}
+
+/** A new, empty folder beside the target, on the same disk. */
+export async function freshFolder(target: string): Promise<string> {
+  const fresh = join(dirname(target), `${making}${process.pid}`);
   await mkdir(fresh);
   return fresh;
 }

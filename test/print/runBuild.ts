@@ -1,0 +1,47 @@
+import { spawn } from 'node:child_process';
+import { cp, mkdtemp, readdir, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+export type Ran = { readonly code: number | null; readonly out: string; readonly err: string };
+
+/** The system that the tests change. */
+const kept = 'hollow-lane-ibc.yaml';
+
+/** A fresh home with a copy of the content, of the systems only so many, and a `dist` that does not exist yet. */
+export async function freshHome(most: number): Promise<{
+  readonly home: string;
+  readonly content: string;
+  readonly dist: string;
+}> {
+  const home = await mkdtemp(join(tmpdir(), 'bedfirst-build-'));
+  const content = join(home, 'content');
+  await cp('content', content, { recursive: true });
+  const systems = (await readdir(join(content, 'systems'))).sort().filter((name) => name !== kept);
+  for (const name of systems.slice(most - 1)) await rm(join(content, 'systems', name), { recursive: true });
+  return { home, content, dist: join(home, 'dist') };
+}
+
+/** Runs the build as npm does; `until` may end it at once, as a power cut would. */
+export function runBuild(
+  content: string,
+  dist: string,
+  until?: (printedSoFar: string) => 'go on' | 'kill',
+): Promise<Ran> {
+  return new Promise((done) => {
+    // A process group of its own, so that a kill takes the build and not only the script that started it.
+    const child = spawn('tsx', ['src/print/build.ts', `--content=${content}`, `--out=${dist}`], {
+      detached: true,
+    });
+    let out = '';
+    let err = '';
+    child.stdout.on('data', (chunk: Buffer) => {
+      out += chunk.toString();
+      if (until?.(out) === 'kill' && child.pid !== undefined) process.kill(-child.pid, 'SIGKILL');
+    });
+    child.stderr.on('data', (chunk: Buffer) => {
+      err += chunk.toString();
+    });
+    child.on('close', (code) => done({ code, out, err }));
+  });
+}
