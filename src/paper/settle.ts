@@ -71,6 +71,8 @@ function addText(found: Plain[], text: string): void {
   else if (text !== '') found.push(text);
 }
 
+/** Letters that were typed, or copied from print, as one sign. */
+const ligatures = /[\ufb00-\ufb06]/g;
 const unprintable = /(?![\t\n])\p{Cc}|\p{Default_Ignorable_Code_Point}/gu;
 
 /**
@@ -82,6 +84,7 @@ function printable(text: string): string {
     .replace(/\p{Surrogate}/gu, '\ufffd')
     .replace(/\r\n?/g, '\n')
     .replace(unprintable, '')
+    .replace(ligatures, (joined) => joined.normalize('NFKC'))
     .normalize('NFC');
 }
 

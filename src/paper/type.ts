@@ -164,6 +164,9 @@ function mustCover(texts: Iterable<string>, byWeight: Readonly<Record<Weight, re
   if (uncovered.size > 0) throw new CoverError([...uncovered.values()]);
 }
 
+/** Stands for what could not be read, and has a shape in our fonts; but a sheet with damaged text is not to be printed. */
+const damaged = '\ufffd';
+
 /**
  * Whether both weights draw this character where it stands. A mark may be missing from the font and yet be printed,
  * when the font has the letter and the mark as one. Beyond the Basic Multilingual Plane the layout engine may choose
@@ -174,7 +177,7 @@ function canPrint(
   character: string,
   byWeight: Readonly<Record<Weight, readonly Face[]>>,
 ): boolean {
-  if ((character.codePointAt(0) ?? 0) > 0xffff) return false;
+  if ((character.codePointAt(0) ?? 0) > 0xffff || character === damaged) return false;
   return [byWeight.text, byWeight.heavy].every((faces) => {
     const face = chooseFace(grapheme, faces, undefined);
     if (face.has(character.codePointAt(0) ?? 0)) return true;

@@ -20,7 +20,11 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
     const [, , width_pt = 0, height_pt = 0] = page.view;
     pages.push({ text, width_pt, height_pt });
   }
-  const attachments = Object.values((await document.getAttachments()) ?? {});
+  const attachments: ReadPdf['attachments'][number][] = [];
+  for (const [id, { filename, description }] of (await document.getAttachments()) ?? []) {
+    const content = new Uint8Array((await document.getAttachmentContent(id)) ?? []);
+    attachments.push({ filename, description, content });
+  }
   const { info } = await document.getMetadata();
   await reading.destroy();
   return { pages, info: info as Record<string, unknown>, attachments };

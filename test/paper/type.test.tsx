@@ -1,0 +1,124 @@
+import { Blob, Face as FontFace, Font } from 'harfbuzzjs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { CoverError } from '../../src/paper/cover.ts';
+import { layOut } from '../../src/paper/layOut.ts';
+import { nodeParts, type Parts } from '../../src/paper/node.ts';
+import { subsetFont } from '../../src/paper/subset.ts';
+import { tablesOf } from '../../src/paper/woff.ts';
+import { oneBox } from './oneBox.tsx';
+
+let parts: Parts;
+beforeAll(async () => {
+  parts = await nodeParts();
+});
+
+/** The fonts a text is set in, in order. */
+function fontsOf(text: string): string[] {
+  return parts.type.shape(text, 'text').map((run) => run.face.name);
+}
+
+async function refusedIn(text: string): Promise<CoverError> {
+  try {
+    await layOut(oneBox(text), parts.type, parts.engine);
+  } catch (error) {
+    if (error instanceof CoverError) return error;
+    throw error;
+  }
+  throw new Error('Nothing was refused.');
+}
+
+describe('the type case', () => {
+  it('has every accent, Greek, Cyrillic and the signs of sums', () => {
+    const texts = [
+      'Łódź Ångström Đặng ñ ç ß Þ ğ ő ș ẽ',
+      'Ελληνικά ἀρχή',
+      'Кириллица Ґ Ә',
+      '½ ¼ ² ³ × ÷ ± − ° · – — … “ ” ‘ ’ № π',
+    ];
+    expect(() =>
+      parts.type.mustCover([...texts, 'H₂O NO₃ ≤ ≥ ≈ √2 ∞ ≠', '\u00a0\u2009\u202f']),
+    ).not.toThrow();
+  });
+
+  it('takes each letter from the first font that has it, and a space from the font before it', () => {
+    const [latin, latinExt] = ['atkinson-hyperlegible-next-latin', 'atkinson-hyperlegible-next-latin-ext'];
+    expect(fontsOf('Water, 2½ L')).toEqual([latin]);
+    expect(fontsOf('Łódź ok')).toEqual([latinExt, latin, latinExt, latin]);
+    expect(fontsOf('нора, λ')).toEqual(['noto-sans-cyrillic', latin, 'noto-sans-greek']);
+    expect(fontsOf('≥ 2')).toEqual(['open-sans-math', latin]);
+  });
+
+  it('kerns: "AV" is narrower than its letters', () => {
+    const { width } = parts.type;
+    expect(width('AV', 'text', 100)).toBeLessThan(width('A', 'text', 100) + width('V', 'text', 100) - 1);
+  });
+
+  it('gives the text of a letter once, also where it is made of two signs', () => {
+    for (const text of ['Water ½', 'вода\u0301 1', 'Đặng']) {
+      const glyphs = parts.type.shape(text, 'heavy').flatMap((run) => run.glyphs);
+      expect(glyphs.map((glyph) => glyph.text).join('')).toBe(text);
+    }
+  });
+});
+
+describe('a character that no font has', () => {
+  it('is named with its code point and its text, and all at once', async () => {
+    const error = await refusedIn('Welcome 你好 🐟 to سمك and ✓');
+    expect(error.uncovered.map(({ character, codePoint }) => `${character} ${codePoint}`)).toEqual([
+      '你 U+4F60',
+      '好 U+597D',
+      '🐟 U+1F41F',
+      'س U+0633',
+      'م U+0645',
+      'ك U+0643',
+      '✓ U+2713',
+    ]);
+    expect(error.uncovered[0]?.standsIn).toBe('Welcome 你好 🐟 to سمك and ✓');
+    expect(error.message).toContain('"你" (U+4F60), in "Welcome');
+  });
+
+  it('is named once, wherever it stands in the sheet', async () => {
+    const error = await refusedIn('ש ש 你');
+    expect(error.uncovered).toHaveLength(2);
+  });
+
+  it.each([
+    ['half a surrogate pair', '\ud83d', 'U+FFFD'],
+    ['a mark that its letter is not made with', 'q\u20dd', 'U+20DD'],
+    ['a letter beyond the basic plane', '\u{10400}', 'U+10400'],
+    ['a private sign', '\ue000', 'U+E000'],
+  ])('is refused too as %s', async (_, text, codePoint) => {
+    const error = await refusedIn(text);
+    expect(error.uncovered.map((each) => each.codePoint)).toEqual([codePoint]);
+  });
+});
+
+describe('a subset of a font', () => {
+  it('draws the glyphs it was asked for, in order, with the same outlines and widths', () => {
+    const face = parts.type.faces.find((each) => each.name === 'noto-sans-latin-ext');
+    if (!face) throw new Error('There is no such font.');
+    // Among them are glyphs composed of a letter and an accent.
+    const wanted = parts.type.shape('ŐőŠšẼǺ', 'text').flatMap((run) => run.glyphs.map((glyph) => glyph.id));
+    const glyphs = [...new Set([...wanted, ...Array.from({ length: 300 }, (_, at) => at + 1)])];
+    const file = subsetFont(face, [...glyphs, glyphs[0] ?? 0]);
+    const font = new Font(new FontFace(new Blob(file)));
+    for (const [at, glyph] of glyphs.entries()) {
+      expect(font.glyphToPath(at + 1)).toBe(face.font.glyphToPath(glyph));
+      expect(font.glyphHAdvance(at + 1)).toBe(face.font.glyphHAdvance(glyph));
+    }
+    expect(font.glyphToPath(glyphs.length + 1)).toBe(face.font.glyphToPath(glyphs[0] ?? 0));
+  });
+
+  it('is small, and sums up to what its head table says', () => {
+    const [face] = parts.type.faces;
+    if (!face) throw new Error('There is no font.');
+    const file = subsetFont(face, [5, 6, 7]);
+    expect(file.length).toBeLessThan(face.sfnt.length / 4);
+    const view = new DataView(file.buffer);
+    let sum = 0;
+    for (let at = 0; at < file.length; at += 4) sum = (sum + view.getUint32(at)) >>> 0;
+    // OpenType, head table: the whole file sums up to this number.
+    expect(sum).toBe(0xb1b0afba);
+    expect([...tablesOf(file).keys()]).toEqual([...tablesOf(file).keys()].sort());
+  });
+});
