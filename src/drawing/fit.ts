@@ -34,7 +34,7 @@ export function extentOf(section: Section): Extent {
 }
 
 /** One scale for both directions, the drawing in the middle of the width and standing on the ground of the box. */
-export function fit(extent: Extent, box: { readonly width: number; readonly height: number }): Fit {
+export function fitInto(extent: Extent, box: { readonly width: number; readonly height: number }): Fit {
   const wide = extent.right - extent.left;
   const high = extent.top - extent.bottom;
   const scale = Math.min(box.width / wide, box.height / high);

@@ -1,7 +1,7 @@
 /** The section of a plan as placed shapes and labels. May scale and place; never makes a figure. */
 import type { Section, SectionLevel, SectionPipe, SectionVessel } from '../core/plan/figure.ts';
 import { spanAt, stones, water } from './fills.ts';
-import { extentOf, type Fit, fit, roundLength_mm, standsOnFloor } from './fit.ts';
+import { extentOf, type Fit, fitInto, roundLength_mm, standsOnFloor } from './fit.ts';
 import { pushApart } from './labels.ts';
 import { type Anchor, type Drawing, path, type Shape, type Tag } from './shape.ts';
 
@@ -25,7 +25,7 @@ export type Room = {
 export function sectionDrawing(section: Section, room: Room): Drawing {
   const barRoom = 75;
   const box = { width: room.width - room.labelWidth - 60, height: room.height - barRoom };
-  const at = fit(extentOf(section), box);
+  const at = fitInto(extentOf(section), box);
   const labelLeft = room.width - room.labelWidth;
   const scaleBar = bar(at, box, room.unit_mm);
   const anchors = anchorsOf(section, at).filter((anchor) => room.labelHeights[anchor.key] !== undefined);

@@ -1,5 +1,5 @@
 /** A build is made beside the old one and takes its place by rename, so that nothing half-made is ever in `dist`. */
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { mkdir, readdir, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 
@@ -50,7 +50,16 @@ function ownerOf(name: string): number | null {
 function isRunning(pid: number): boolean {
   try {
     process.kill(pid, 0);
-    return pid !== process.pid;
+    return pid !== process.pid && !isZombie(pid);
+  } catch {
+    return false;
+  }
+}
+
+/** A killed process that nobody has collected yet still has its number, but it will never come back to its folder. */
+function isZombie(pid: number): boolean {
+  try {
+    return /\) Z /.test(readFileSync(`/proc/${pid}/stat`, 'utf8'));
   } catch {
     return false;
   }
