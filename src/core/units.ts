@@ -25,6 +25,3 @@ export const unitSuffixes = [
 ] as const;
 
 export type Unit = (typeof unitSuffixes)[number] | 'fish' | 'spoons' | 'ratio' | 'pH';
-
-/** Cubic millimetres in a litre: exact, 1 L = 1 dm3 (BIPM, SI Brochure 2019, table 8). */
-export const mm3_per_L = 1e6;

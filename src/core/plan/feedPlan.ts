@@ -4,7 +4,7 @@ import type { Note, SourceKey } from '../note.ts';
 import { ration_g_d } from '../stocking/feed.ts';
 import type { FishStock, System } from '../system.ts';
 import type { Figure, Table } from './figure.ts';
-import { byHand, figure, lookup, noFigure, quantity, valueOf } from './write.ts';
+import { byHand, figure, lookup, noFigure, quantity, numberOf } from './write.ts';
 
 /** Masses that the keeper's weighing table runs through. */
 const weighings_g = [50, 100, 150, 200, 300, 400, 500, 750, 1000] as const;
@@ -40,7 +40,7 @@ export function feedFigures(system: System): readonly Figure[] {
     return [noFigure('ration_frac', 'frac', why), noFigure('feed_g_d', 'g_d', why), ...temperatures];
   }
   const feed = feedFigure(fish, ration);
-  return [rationFigure(ration), feed, ...spoonFigures(system, valueOf(feed)), ...temperatures];
+  return [rationFigure(ration), feed, ...spoonFigures(system, numberOf(feed)), ...temperatures];
 }
 
 /**

@@ -5,7 +5,7 @@ import { densityCap_kg, densityCap_kg_L, share_L, wholeCount } from '../stocking
 import type { FishStock, System } from '../system.ts';
 import type { Figure, Quantity, Step } from './figure.ts';
 import type { Levels } from './levels.ts';
-import { byHand, figure, noFigure, quantity, valueOf } from './write.ts';
+import { byHand, figure, noFigure, quantity, numberOf } from './write.ts';
 
 /** Adult mass that the limits are worked out for while no fish were chosen: the rule's own fish. */
 const ruleFishAdult_g = 500;
@@ -25,7 +25,7 @@ export function fishFigures(system: System, wetMedia_L: number, levels: Levels):
   const adult_g = fish?.massAdult_g ?? ruleFishAdult_g;
   const limits = [byBed(system, wetMedia_L, adult_g), byTank(levels, adult_g), byDensity(levels, adult_g)];
   const planned = leastOf(limits);
-  return [...limits, planned, ...(fish ? present(fish, valueOf(planned)) : [])];
+  return [...limits, planned, ...(fish ? present(fish, numberOf(planned)) : [])];
 }
 
 function ornamental(): readonly Figure[] {
@@ -116,10 +116,10 @@ function byDensity(levels: Levels, adult_g: number): Figure {
 }
 
 function leastOf(limits: readonly Figure[]): Figure {
-  const least = limits.reduce((a, b) => (valueOf(b) < valueOf(a) ? b : a));
-  const count = valueOf(least);
+  const least = limits.reduce((a, b) => (numberOf(b) < numberOf(a) ? b : a));
+  const count = numberOf(least);
   const signs = ['b', 't', 'd'];
-  const symbols = limits.map((limit, i) => quantity(signs[i] ?? 'x', limit.key, valueOf(limit), 'fish'));
+  const symbols = limits.map((limit, i) => quantity(signs[i] ?? 'x', limit.key, numberOf(limit), 'fish'));
   const step: Step = {
     kind: 'leastOf',
     gives: quantity('n', 'fishPlanned', count, 'fish'),

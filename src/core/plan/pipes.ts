@@ -7,10 +7,13 @@ const clear_mm = 60;
 
 /**
  * Where the supply pipe rises: just inside the left wall of the pump's vessel.
+ * Left wall plus 18 per cent of the floor's width, at most 150 mm.
  * @param system a checked system with a pump
  * @param low tank and sump, placed
  * @returns mm from the drawing's origin
+ * @valid a place in the drawing only; nothing is built by it
  * @source geometry
+ * @example riserX_mm({ sump: null }, [{ role: 'tank', outline: [[0, 700], [0, 0], [500, 0], [500, 700]] }]) // 90
  */
 export function riserX_mm(system: System, low: readonly SectionVessel[]): number {
   const vessel = pumpVessel(system, low);

@@ -6,9 +6,12 @@ import { byHand, quantity } from './write.ts';
 
 /**
  * Volume of a vessel at its full line, all of its equal containers together.
+ * Volume of one at the full line, times their number.
  * @param vessel tank or sump
  * @returns litres
+ * @valid equal containers that stand level with each other
  * @source geometry
+ * @example full_L({ container: { shape: 'box', length_mm: 1000, width_mm: 800, depth_mm: 500 }, count: 2, full_mm: 300, above_mm: 0 }) // 480
  */
 export function full_L(vessel: Vessel): number {
   return volume_L(vessel.container, vessel.full_mm) * vessel.count;
@@ -16,11 +19,14 @@ export function full_L(vessel: Vessel): number {
 
 /**
  * Depth at which equal, joined containers stand when together they hold a volume.
+ * Depth of the volume over their number in one of them.
  * @param vessel one of the equal containers, and how many there are
  * @param together_L volume of all, 0 to the rim
  * @returns mm over the inside floor
- * @throws RangeError above the rim
+ * @valid equal containers that stand level with each other; more than they hold stands at the rim
+ * @throws RangeError below nothing
  * @source geometry
+ * @example depthTogether_mm({ container: { shape: 'box', length_mm: 1000, width_mm: 800, depth_mm: 500 }, count: 2, full_mm: 300, above_mm: 0 }, 480) // 300
  */
 export function depthTogether_mm(
   vessel: { readonly container: Container; readonly count: number },

@@ -41,8 +41,17 @@ export function noFigure(key: string, unit: Unit, why: Note): Figure {
   return figure({ key, value: null, unit, safeSide: 'nearest', confidence: 'none', steps: [], notes: [why] });
 }
 
-/** The value of a figure that is known to have one; a missing one is our own mistake. */
-export function valueOf(of: Figure): number {
+/**
+ * The value of a figure that is known to have one.
+ * Its value as it stands; a missing one is our own mistake.
+ * @param of a figure with a value
+ * @returns the value in the figure's unit
+ * @valid figures that have a value
+ * @throws RangeError where there is none
+ * @source see the figures
+ * @example numberOf({ key: 'tankFull_L', value: 700 }) // 700
+ */
+export function numberOf(of: Figure): number {
   if (of.value === null) throw new RangeError(`${of.key} has no value here`);
   return of.value;
 }

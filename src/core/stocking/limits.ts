@@ -10,6 +10,7 @@ const slack = 1e-9;
  * @param amount what there is, 0 or more
  * @param share what one takes, in the same unit, above 0
  * @returns a whole count
+ * @valid any two amounts in one unit
  * @throws RangeError when the amount is below 0 or the share is not above 0
  * @source commonPractice
  * @example wholeCount(300, 25) // 12

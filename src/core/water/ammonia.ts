@@ -9,7 +9,7 @@
  * @valid fresh water, 0 to 50 °C
  * @throws RangeError outside these ranges
  * @source emerson1975 the two equations, as reprinted
- * @example unionised_frac(8, 20) // 0.0381
+ * @example unionised_frac(8, 20) // 0.0380712572
  */
 export function unionised_frac(pH: number, water_degC: number): number {
   if (!(4 <= pH && pH <= 11 && 0 <= water_degC && water_degC <= 50)) {
@@ -29,7 +29,7 @@ export function unionised_frac(pH: number, water_degC: number): number {
  * @valid as unionised_frac
  * @throws RangeError outside these ranges
  * @source emerson1975 solved for the total
- * @example tanAtUnionised_mg_L(0.05, 8, 20) // 1.31
+ * @example tanAtUnionised_mg_L(0.05, 8, 20) // 1.313326736
  */
 export function tanAtUnionised_mg_L(unionisedMax_mg_L: number, pH: number, water_degC: number): number {
   if (!(0 < unionisedMax_mg_L)) throw new RangeError(`tanAtUnionised_mg_L(${unionisedMax_mg_L})`);

@@ -1,0 +1,193 @@
+/** The figures of the levels, each with its steps and notes. */
+import { volumeStep } from '../geometry/volumeStep.ts';
+import type { Note } from '../note.ts';
+import type { Range, System, Vessel } from '../system.ts';
+import { type BedPlan, floodsAndDrains } from './beds.ts';
+import type { Figure } from './figure.ts';
+import { full_L, timesStep } from './vessel.ts';
+import { byHand, figure, quantity } from './write.ts';
+
+/**
+ * The fish tank at its full line, less the media of baskets that stand in it.
+ * @param tank the fish tank
+ * @param tankFull_L its water at the full line
+ * @param displaced_L room that the baskets' media takes
+ * @returns tankFull_L
+ * @source geometry
+ */
+export function tankFullFigure(tank: Vessel, tankFull_L: number, displaced_L: number): Figure {
+  const gross_L = tankFull_L + displaced_L;
+  const steps = [
+    volumeStep(tank.container, tank.full_mm),
+    ...timesStep(tank.count, gross_L / tank.count, quantity('T', 'tankFull', gross_L, 'L')),
+  ];
+  if (displaced_L > 0) {
+    const symbols = [
+      quantity('V', 'oneContainer', gross_L, 'L'),
+      quantity('S', 'stoneInTank', displaced_L, 'L'),
+    ];
+    steps.push(byHand(quantity('T', 'tankFull', tankFull_L, 'L'), 'V − S', symbols, 'geometry'));
+  }
+  return figure({
+    key: 'tankFull_L',
+    value: tankFull_L,
+    unit: 'L',
+    safeSide: 'down',
+    confidence: 'measured',
+    steps,
+  });
+}
+
+/**
+ * The sump at its full line.
+ * @param sump the sump
+ * @returns sumpFull_L
+ * @source geometry
+ */
+export function sumpFullFigure(sump: Vessel): Figure {
+  const value = full_L(sump);
+  const steps = [
+    volumeStep(sump.container, sump.full_mm),
+    ...timesStep(sump.count, value / sump.count, quantity('S', 'sumpFull', value, 'L')),
+  ];
+  return figure({ key: 'sumpFull_L', value, unit: 'L', safeSide: 'down', confidence: 'measured', steps });
+}
+
+/**
+ * Water that all flood beds take together.
+ * @param beds all beds, worked out
+ * @param moved its range, litres
+ * @returns waterMoved_L, with a note where nothing moves
+ * @source geometry
+ */
+export function movedFigure(beds: readonly BedPlan[], moved: Range): Figure {
+  const flooding = beds.filter((bed) => floodsAndDrains(bed.bed));
+  const still: Note = { code: 'levelStandsStill', level: 'info', numbers: {}, source: 'commonPractice' };
+  const symbols = flooding.map((bed) => quantity(`M${bed.number}`, 'waterMoved', bed.moved_L.likely, 'L'));
+  const gives = quantity('M', 'allWaterMoved', moved.likely, 'L');
+  return figure({
+    key: 'waterMoved_L',
+    value: moved.likely,
+    low: moved.low,
+    high: moved.high,
+    unit: 'L',
+    safeSide: 'up',
+    confidence: 'estimate',
+    steps:
+      flooding.length === 0
+        ? []
+        : [byHand(gives, symbols.map((s) => s.sign).join(' + '), symbols, 'geometry')],
+    notes: flooding.length === 0 ? [still] : [],
+  });
+}
+
+/**
+ * The lowest level of normal running: all flood beds full at once, with the loosest media.
+ * @param system a checked system
+ * @param before_L water of the pump's vessel at its full line
+ * @param low_L the same with all beds full
+ * @param low_mm height of that level over the inside floor
+ * @param moved range of what the beds take
+ * @returns tankLow_L or sumpLow_L, the level in mm, drawdown_mm; with a sump also the tank, which stands
+ * @source geometry; commonPractice for the tank that overflows into a sump
+ */
+export function lowFigures(
+  system: System,
+  before_L: number,
+  low_L: number,
+  low_mm: number,
+  moved: Range,
+): readonly Figure[] {
+  const name = system.sump ? 'sump' : 'tank';
+  const source = system.sump ?? system.tank;
+  const low = figure({
+    key: `${name}Low_L`,
+    value: low_L,
+    low: low_L,
+    high: before_L - moved.low,
+    unit: 'L',
+    safeSide: 'down',
+    confidence: 'estimate',
+    steps: [
+      byHand(
+        quantity('L', `${name}Low`, low_L, 'L'),
+        'F − M',
+        [quantity('F', `${name}Full`, before_L, 'L'), quantity('M', 'mostWaterMoved', moved.high, 'L')],
+        'geometry',
+      ),
+    ],
+  });
+  const depth = figure({
+    key: `${name}Low_mm`,
+    value: low_mm,
+    unit: 'mm',
+    safeSide: 'down',
+    confidence: 'estimate',
+    steps: [volumeStep(source.container, low_mm)],
+  });
+  const drawdown = figure({
+    key: 'drawdown_mm',
+    value: source.full_mm - low_mm,
+    unit: 'mm',
+    safeSide: 'up',
+    confidence: 'estimate',
+    steps: [
+      byHand(
+        quantity('d', 'drawdown', source.full_mm - low_mm, 'mm'),
+        'f − l',
+        [quantity('f', 'fullLine', source.full_mm, 'mm'), quantity('l', 'lowLine', low_mm, 'mm')],
+        'geometry',
+      ),
+    ],
+  });
+  return system.sump ? [tankStands(full_L(system.tank)), low, depth, drawdown] : [low, depth, drawdown];
+}
+
+/** With a sump the fish tank overflows all the time, so its lowest volume is its full one. */
+function tankStands(value: number): Figure {
+  return figure({
+    key: 'tankLow_L',
+    value,
+    unit: 'L',
+    safeSide: 'down',
+    confidence: 'measured',
+    steps: [
+      byHand(quantity('L', 'tankLow', value, 'L'), 'F', [quantity('F', 'tankFull', value, 'L')], 'geometry'),
+    ],
+    notes: [{ code: 'tankOverflows', level: 'info', numbers: {}, source: 'commonPractice' }],
+  });
+}
+
+/**
+ * All water of the system: at the full line, with what stays in the beds.
+ * @param water_L their sum
+ * @param tank_L water of the tank
+ * @param sump_L water of the sump, 0 without one
+ * @param standing range of what stands in the beds
+ * @returns systemWater_L
+ * @source geometry
+ */
+export function systemWaterFigure(water_L: number, tank_L: number, sump_L: number, standing: Range): Figure {
+  const symbols = [
+    quantity('F', 'tankFull', tank_L, 'L'),
+    ...(sump_L > 0 ? [quantity('S', 'sumpFull', sump_L, 'L')] : []),
+    quantity('K', 'standingInBeds', standing.likely, 'L'),
+  ];
+  return figure({
+    key: 'systemWater_L',
+    value: water_L,
+    low: tank_L + sump_L + standing.low,
+    high: tank_L + sump_L + standing.high,
+    unit: 'L',
+    safeSide: 'nearest',
+    confidence: standing.low === standing.high ? 'measured' : 'estimate',
+    steps: [
+      byHand(
+        quantity('A', 'systemWater', water_L, 'L'),
+        symbols.map((s) => s.sign).join(' + '),
+        symbols,
+        'geometry',
+      ),
+    ],
+  });
+}
