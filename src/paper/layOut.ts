@@ -97,7 +97,7 @@ function boxOf({ left, top, width, height }: Detected): Box {
 
 const nowhere: Box = { x_pt: 0, y_pt: 0, width_pt: 0, height_pt: 0 };
 
-function pageNode({ paragraph: _, ...node }: NodeDraft, box: Box | undefined): PageNode {
+function pageNode(node: NodeDraft, box: Box | undefined): PageNode {
   return { ...node, box: box ?? nowhere };
 }
 

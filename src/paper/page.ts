@@ -108,6 +108,8 @@ export type PageNode = {
   readonly field: string | null;
   /** Its own words, as the sheet gave them, without those of the nodes inside it. */
   readonly text: string;
+  /** The node whose running text its words are part of: itself, or the block around a node inside running text. */
+  readonly paragraph: number;
   /** Taken out of the flow, so that the boxes around it do not hold it. */
   readonly floats: 'in flow' | 'placed';
   readonly box: Box;

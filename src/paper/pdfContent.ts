@@ -2,10 +2,14 @@ import { thousandth } from './measures.ts';
 import type { Clip, Ink, Item, Matrix, Page, Path, Shape, Words } from './page.ts';
 import { combine } from './path.ts';
 import { fontName, hex, type PdfFonts, utf16 } from './pdfFonts.ts';
+import type { TaggedPage } from './tags.ts';
 import type { Glyph, Run, Type } from './type.ts';
 
 /** One page's drawing commands, and what they call by name. */
 export type Content = { readonly commands: string; readonly alphas: ReadonlySet<number> };
+
+/** The fonts a print is set with, and those of them it uses. */
+export type Case = { readonly type: Type; readonly fonts: PdfFonts };
 
 type Sheet = {
   readonly height_pt: number;
@@ -14,11 +18,14 @@ type Sheet = {
   readonly lines: string[];
   readonly alphas: Set<number>;
   clip: Clip | null;
+  /** The marked content that is open. */
+  mark: string | null;
   /** What the graphics state holds, so that it is set only when it changes. */
   state: Map<string, string>;
 };
 
-export function pageContent(page: Page, type: Type, fonts: PdfFonts): Content {
+/** Draws a page in the order it is painted, each item marked as part of the document or as an artifact. */
+export function pageContent(page: Page, tagged: TaggedPage, { type, fonts }: Case): Content {
   const sheet: Sheet = {
     height_pt: page.height_pt,
     type,
@@ -26,11 +33,25 @@ export function pageContent(page: Page, type: Type, fonts: PdfFonts): Content {
     lines: [],
     alphas: new Set(),
     clip: null,
+    mark: null,
     state: new Map(),
   };
-  for (const item of page.items) drawItem(sheet, item);
+  for (const [at, item] of page.items.entries()) {
+    const mark = tagged.marks[at] ?? null;
+    openMark(sheet, mark === null ? '/Artifact BMC' : `/${tagged.owners[mark]?.role} <</MCID ${mark}>> BDC`);
+    drawItem(sheet, item);
+  }
+  openMark(sheet, null);
   cutTo(sheet, null);
   return { commands: sheet.lines.join('\n'), alphas: sheet.alphas };
+}
+
+/** Marked content goes on over items that belong together, whatever cuts them. */
+function openMark(sheet: Sheet, mark: string | null): void {
+  if (sheet.mark === mark) return;
+  if (sheet.mark) sheet.lines.push('EMC');
+  if (mark) sheet.lines.push(mark);
+  sheet.mark = mark;
 }
 
 function drawItem(sheet: Sheet, item: Item): void {

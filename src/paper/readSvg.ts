@@ -78,15 +78,17 @@ function takeNode(mark: Mark, hand: Hand): void {
 }
 
 function inside(mark: Mark, around: Around, hand: Hand): Around {
-  const matrix = combine(around.matrix, readTransform(mark.attributes.get('transform') ?? ''));
-  const paint = new Map(around.paint);
-  for (const name of paintNames) {
-    const value = mark.attributes.get(name);
-    if (value !== undefined) paint.set(name, value);
-  }
+  const transform = mark.attributes.get('transform');
+  const matrix = transform ? combine(around.matrix, readTransform(transform)) : around.matrix;
   // The clip of a mark is turned with the mark itself.
   const clip = hand.cut(mark.attributes.get('clip-path'), { ...around, matrix });
-  return { ...around, matrix, clip, paint };
+  return { ...around, matrix, clip, paint: paintOf(mark, around.paint) };
+}
+
+function paintOf(mark: Mark, handed: Paint): Paint {
+  const own = paintNames.filter((name) => mark.attributes.has(name));
+  if (own.length === 0) return handed;
+  return new Map([...handed, ...own.map((name) => [name, mark.attributes.get(name) ?? ''] as const)]);
 }
 
 const weightOf: Readonly<Record<string, Weight>> = {

@@ -3,11 +3,14 @@ import { md5 } from './md5.ts';
 import { writeAttachment, writeInfo, writeMetadata } from './pdfAbout.ts';
 import { type Content, pageContent } from './pdfContent.ts';
 import { pdfFonts } from './pdfFonts.ts';
+import { writeStructure } from './pdfTags.ts';
 import type { Print } from './print.ts';
+import { tagPage } from './tags.ts';
 import type { Type } from './type.ts';
 
 /**
- * Writes laid-out pages as one PDF 1.7 file: real text in embedded subset fonts, drawings as drawings. The same print
+ * Writes laid-out pages as one PDF 1.7 file: real text in embedded subset fonts, drawings as drawings,
+ * and the parts of the document as the sheet names them. The same print
  * gives the same bytes, on every run and in every engine: nothing in it comes from a clock or by chance, and one
  * deflate, the library's own, packs everything.
  */
@@ -15,7 +18,10 @@ export async function toPdf(print: Print, type: Type): Promise<Uint8Array> {
   if (print.pages.length === 0) throw new Error('A print has at least one page.');
   const context = PDFContext.create();
   const fonts = pdfFonts();
-  const contents = print.pages.map((page) => pageContent(page, type, fonts));
+  const tagged = print.pages.map(tagPage);
+  const contents = print.pages.map((page, at) =>
+    pageContent(page, tagged[at] ?? tagPage(page), { type, fonts }),
+  );
   const resources = writeResources(context, fonts.write(context), contents);
   const tree = context.nextRef();
   const pages = print.pages.map((page, at) => {
@@ -27,12 +33,14 @@ export async function toPdf(print: Print, type: Type): Promise<Uint8Array> {
         MediaBox: box,
         TrimBox: box,
         Resources: resources,
+        StructParents: at,
+        Tabs: 'S',
         Contents: context.register(context.flateStream(contents[at]?.commands ?? '')),
       }),
     );
   });
   context.assign(tree, context.obj({ Type: 'Pages', Kids: pages, Count: pages.length }));
-  writeCatalog(context, print, tree);
+  writeCatalog(context, print, { pages: tree, structure: writeStructure(context, pages, tagged) });
   context.trailerInfo.ID = context.obj([identity(print, contents), identity(print, contents)]);
   return PDFStreamWriter.forContext(context, Number.POSITIVE_INFINITY).serializeToBuffer();
 }
@@ -50,11 +58,15 @@ function writeResources(
   return context.register(context.obj({ Font: fonts, ExtGState: Object.fromEntries(states) }));
 }
 
-function writeCatalog(context: PDFContext, print: Print, pages: PDFRef): void {
+type Roots = { readonly pages: PDFRef; readonly structure: PDFRef };
+
+function writeCatalog(context: PDFContext, print: Print, { pages, structure }: Roots): void {
   const catalog = context.obj({
     Type: 'Catalog',
     Pages: pages,
     Lang: PDFHexString.fromText(print.lang),
+    MarkInfo: { Marked: true },
+    StructTreeRoot: structure,
     ViewerPreferences: { DisplayDocTitle: true },
     Metadata: writeMetadata(context, print),
   });

@@ -112,8 +112,15 @@ function Figure() {
 
 function Drawing() {
   return (
-    <div data-role="Figure" style={{ display: 'flex', position: 'relative' }}>
-      <svg width={mm(119)} height={mm(85)} viewBox="0 0 1190 850" stroke="#000" fill="none">
+    <div style={{ display: 'flex', position: 'relative' }}>
+      <svg
+        data-role="Figure"
+        width={mm(119)}
+        height={mm(85)}
+        viewBox="0 0 1190 850"
+        stroke="#000"
+        fill="none"
+      >
         <title>The tank from the side</title>
         <defs>
           <clipPath id="bed">
@@ -159,26 +166,31 @@ function dots() {
 
 function List({ title, lines }: { title: string; lines: readonly string[] }) {
   return (
-    <div data-role="L" style={{ display: 'flex', flexDirection: 'column', flex: '1 1 0', minWidth: 0 }}>
+    <div style={{ display: 'flex', flexDirection: 'column', flex: '1 1 0', minWidth: 0 }}>
       <h2 data-role="H2" style={{ margin: 0, fontSize: pt(13), borderBottom: `${mm(0.2)}px solid #000` }}>
         {title}
       </h2>
-      {lines.map((line) => (
-        <div data-role="LI" style={{ display: 'flex', marginTop: mm(1) }}>
-          <div
-            style={{
-              width: mm(3.5),
-              height: mm(3.5),
-              border: `${mm(0.2)}px solid #000`,
-              borderRadius: mm(2),
-              marginTop: mm(0.8),
-            }}
-          />
-          <div data-role="LBody" style={{ display: 'block', flex: '1 1 0', minWidth: 0, marginLeft: mm(2) }}>
-            {line}
+      <div data-role="L" style={{ display: 'flex', flexDirection: 'column' }}>
+        {lines.map((line) => (
+          <div data-role="LI" style={{ display: 'flex', marginTop: mm(1) }}>
+            <div
+              style={{
+                width: mm(3.5),
+                height: mm(3.5),
+                border: `${mm(0.2)}px solid #000`,
+                borderRadius: mm(2),
+                marginTop: mm(0.8),
+              }}
+            />
+            <div
+              data-role="LBody"
+              style={{ display: 'block', flex: '1 1 0', minWidth: 0, marginLeft: mm(2) }}
+            >
+              {line}
+            </div>
           </div>
-        </div>
-      ))}
+        ))}
+      </div>
     </div>
   );
 }

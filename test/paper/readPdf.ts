@@ -51,3 +51,43 @@ export function numbers(dict: PDFDict, key: string): number[] {
   const value = dict.lookup(PDFName.of(key));
   return value instanceof PDFArray ? value.asArray().map((each) => Number(String(each))) : [];
 }
+
+type Branch = { role?: string; alt?: string; type?: string; id?: string; children?: Branch[] };
+
+/** The parts of each page as pdf.js reads them: `Role[alt](parts and "words")`. */
+export async function partsOf(bytes: Uint8Array): Promise<string[]> {
+  const reading = getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 });
+  const document = await reading.promise;
+  const found: string[] = [];
+  for (let number = 1; number <= document.numPages; number++) {
+    const page = await document.getPage(number);
+    const { items } = await page.getTextContent({ includeMarkedContent: true });
+    const texts = new Map<string, string>();
+    const open: string[] = [];
+    for (const item of items) {
+      if ('str' in item)
+        for (const id of open) texts.set(id, (texts.get(id) ?? '') + item.str + (item.hasEOL ? '\n' : ''));
+      else if (item.type === 'endMarkedContent') open.pop();
+      else open.push(String(item.id ?? ''));
+    }
+    const tree = (await page.getStructTree()) as Branch | null;
+    const tell = ({ role, alt, type, id, children = [] }: Branch): string => {
+      if (type === 'content')
+        return texts.has(id ?? '')
+          ? `"${texts
+              .get(id ?? '')
+              ?.replace(/\s+/g, ' ')
+              .trim()}"`
+          : '';
+      const inside = joined(children.map(tell));
+      return role === 'Root' || role === 'Document' ? inside : `${role}${alt ? `[${alt}]` : ''}(${inside})`;
+    };
+    found.push(tree ? tell(tree) : '');
+  }
+  await reading.destroy();
+  return found;
+}
+
+function joined(parts: readonly string[]): string {
+  return parts.filter(Boolean).join(' ');
+}
