@@ -23,7 +23,7 @@ export type Room = {
 
 /** The whole drawing: to scale, labels to the right, a scale bar below. */
 export function sectionDrawing(section: Section, room: Room): Drawing {
-  const barRoom = 75;
+  const barRoom = 86;
   const box = { width: room.width - room.labelWidth - 60, height: room.height - barRoom };
   const at = fitInto(extentOf(section), box);
   const labelLeft = room.width - room.labelWidth;

@@ -28,7 +28,7 @@ export async function printCard(
 ): Promise<void> {
   const input = sheetInput(of, words, day);
   const pages = [];
-  for (const side of careCard(input)) pages.push(await press.layOut(side));
+  for await (const page of careCard(input, press.layOut)) pages.push(page);
   const into = join(folder, of.id);
   await mkdir(into, { recursive: true });
   await writeFile(

@@ -2,45 +2,36 @@
 import type { JSXNode } from 'satori/jsx';
 import type { Sheet } from '../paper/layOut.ts';
 import { mm, paperSizes } from '../paper/measures.ts';
-import { amount } from '../wording/quantity.ts';
+import { overflows } from '../paper/overflows.ts';
+import type { Page } from '../paper/page.ts';
 import { dayText } from '../wording/date.ts';
 import { card } from './cardWords.ts';
+import { cardSteps } from './keeperWords.ts';
 import { CardBack } from './parts/CardBack.tsx';
 import { CardFront } from './parts/CardFront.tsx';
-import { CardSteps, stepPages } from './parts/CardSteps.tsx';
+import { CardSteps } from './parts/CardSteps.tsx';
 import { Leaf } from './parts/blocks.tsx';
+import { mostThatFit } from './mostThatFit.ts';
+import type { StepWords } from './parts/StepList.tsx';
 import type { SheetInput } from './sheet.ts';
 
-/** All sides of the card, in the order of printing: two sides of one sheet of paper, more only for many steps. */
-export function careCard(input: SheetInput): readonly Sheet[] {
-  const heads = {
-    date: card(input, 'printed', { date: dayText(input.day, input.words.catalogue) }),
-    length: (real_mm: number): string => amount(real_mm, 'mm', 'nearest', input.units),
-  };
-  const [onBack, ...more] = stepPages(input);
-  return [
-    side(input, <CardFront input={input} printed={heads.date} barLength={heads.length} />),
-    side(
-      input,
-      <CardBack
-        input={input}
-        printed={heads.date}
-        steps={onBack ?? []}
-        last={more.length === 0 ? 'last' : 'more'}
-      />,
-    ),
-    ...more.map((steps, i) =>
-      side(
-        input,
-        <CardSteps
-          input={input}
-          printed={heads.date}
-          steps={steps}
-          last={i === more.length - 1 ? 'last' : 'more'}
-        />,
-      ),
-    ),
-  ];
+/** The press's way from a tree to a page. */
+type LayOut = (sheet: Sheet) => Promise<Page>;
+
+/**
+ * The sides of the card, one after the other: front, back, and more only where the steps run on. The press says what
+ * fits; a sheet never measures text.
+ */
+export async function* careCard(input: SheetInput, layOut: LayOut): AsyncGenerator<Page, void, void> {
+  yield layOut(side(input, <CardFront input={input} printed={printedOn(input)} />));
+  let rest = cardSteps(input);
+  let page = await fill(input, layOut, rest, 'back');
+  yield page.page;
+  while (page.taken < rest.length) {
+    rest = rest.slice(page.taken);
+    page = await fill(input, layOut, rest, 'steps');
+    yield page.page;
+  }
 }
 
 /** The card's title as the PDF shows it. */
@@ -48,10 +39,33 @@ export function careCardTitle(input: SheetInput): string {
   return card(input, 'title', { name: input.system.name });
 }
 
+type Filled = { readonly page: Page; readonly taken: number };
+
+/** A side with as many of the steps as it has room for. */
+async function fill(
+  input: SheetInput,
+  layOut: LayOut,
+  steps: readonly StepWords[],
+  kind: 'back' | 'steps',
+): Promise<Filled> {
+  const printed = printedOn(input);
+  const Side = kind === 'back' ? CardBack : CardSteps;
+  return mostThatFit(steps.length, kind === 'back' ? 0 : 1, async (taken) => {
+    const last = taken === steps.length ? 'last' : 'more';
+    const page = await layOut(
+      side(input, <Side input={input} printed={printed} steps={steps.slice(0, taken)} last={last} />),
+    );
+    return { page, taken, fits: overflows(page).length === 0 ? 'yes' : 'no' };
+  });
+}
+
+function printedOn(input: SheetInput): string {
+  return card(input, 'printed', { date: dayText(input.day, input.words.catalogue) });
+}
+
 function side(input: SheetInput, content: JSXNode): Sheet {
-  const paper = paperSizes[input.paper];
   return {
-    ...paper,
+    ...paperSizes[input.paper],
     title: careCardTitle(input),
     lang: 'en',
     root: <Leaf height={mm(254)}>{content}</Leaf>,

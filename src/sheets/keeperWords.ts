@@ -133,7 +133,8 @@ export function marks(key: string, input: SheetInput): string {
   return sources.map((source) => `[${order.indexOf(source) + 1}]`).join('');
 }
 
-function resultOf(figure: Figure, input: SheetInput): string {
+/** The value of a figure in the reader’s units, or the range in which it lies. */
+export function resultOf(figure: Figure, input: SheetInput): string {
   const known = figureOf(input, figure.key);
   if (known === null) return say(input.words.catalogue, 'words.unknown');
   const { low, high, unit, safeSide, value } = known;

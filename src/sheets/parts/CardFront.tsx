@@ -25,14 +25,13 @@ import { TemperatureBar } from './TemperatureBar.tsx';
 type Props = {
   readonly input: SheetInput;
   readonly printed: string;
-  readonly barLength: (real_mm: number) => string;
 };
 
 const feedWidth = mm(64);
 const gutter = mm(6);
 const pictureHeight = mm(70);
 
-export function CardFront({ input, printed, barLength }: Props) {
+export function CardFront({ input, printed }: Props) {
   const labels = sectionLabels(input);
   return (
     <div
@@ -65,7 +64,7 @@ export function CardFront({ input, printed, barLength }: Props) {
                 .join('; '),
             })}
             unit_mm={lengthUnit_mm(input.units)}
-            barText={(real_mm) => card(input, 'bar', { length: barLength(real_mm) })}
+            barText={(real_mm) => card(input, 'bar', { length: amount(real_mm, 'mm', 'nearest', input.units) })}
           />
         </div>
       </div>

@@ -53,8 +53,8 @@ export function SectionPicture({ section, width, height, labels, alt, unit_mm, b
           position: 'absolute',
           left: drawing.bar.left,
           top: drawing.bar.top + 10,
-          width: Math.max(drawing.bar.length, mm(40)),
-          fontSize: size.source,
+          width: Math.max(drawing.bar.length, mm(46)),
+          fontSize: size.text,
           lineHeight: 1.2,
         }}
       >
