@@ -1,10 +1,11 @@
 /** The words of the keeper's side: readings, weighing, doubts, and the worked steps of every figure. */
 import type { Figure } from '../core/plan/figure.ts';
 import { say } from '../wording/catalogue.ts';
+import { figureName, figureValue } from '../wording/figure.ts';
 import { noteSentence } from '../wording/note.ts';
 import { amount, range } from '../wording/quantity.ts';
 import { stepLine } from '../wording/step.ts';
-import { card, figureOf, shown, shownRange } from './cardWords.ts';
+import { card, shown, shownRange } from './cardWords.ts';
 import type { Reading } from './parts/ReadingsTable.tsx';
 import type { StepWords } from './parts/StepList.tsx';
 import type { SheetInput } from './sheet.ts';
@@ -51,27 +52,10 @@ export function doubts(input: SheetInput): readonly string[] {
   return [...new Set(sentences)];
 }
 
-/** The name of a figure: a bed's figure carries the bed's name. */
-export function figureName(key: string, input: SheetInput): string {
-  const ofBed = /^bed(\d+)\.(.+)$/.exec(key);
-  if (ofBed === null) return say(input.words.catalogue, `figures.${key}`);
-  const name = say(input.words.catalogue, `figures.${ofBed[2]}`);
-  const bed = input.system.beds[Number(ofBed[1]) - 1];
-  if (input.system.beds.length === 1 || bed === undefined) return name;
-  return say(input.words.catalogue, 'figures.ofBed', { name, number: ofBed[1] ?? '' });
-}
-
 /** Sources in the order of their first use on the card; the numbers in brackets count them. */
 function sourceOrder(input: SheetInput): readonly string[] {
   const onThisCard = Object.values(input.plan.figures).filter((figure) => isOnCard(figure, input));
   return [...new Set(onThisCard.flatMap((figure) => figure.sources))];
-}
-
-/** Every figure that was worked out, with its steps as lines. */
-export function workedSteps(input: SheetInput): readonly StepWords[] {
-  return Object.values(input.plan.figures)
-    .filter(isWorked)
-    .map((figure) => stepWords(figure, input));
 }
 
 /** Only what this card prints, and what those figures rest on. The whole plan is the terminal's and the pages' to show. */
@@ -117,8 +101,8 @@ function isWorked(figure: Figure): boolean {
 
 function stepWords(figure: Figure, input: SheetInput): StepWords {
   return {
-    name: figureName(figure.key, input),
-    result: resultOf(figure, input),
+    name: figureName(figure.key, input.system.beds.length, input.words.catalogue),
+    result: figureValue(figure, input.words.catalogue, input.units),
     lines: figure.steps
       .filter((step) => step.formula !== '')
       .map((step) => stepLine(step, input.words.catalogue, input.words.terms)),
@@ -131,17 +115,6 @@ export function marks(key: string, input: SheetInput): string {
   const order = sourceOrder(input);
   const sources = input.plan.figures[key]?.sources ?? [];
   return sources.map((source) => `[${order.indexOf(source) + 1}]`).join('');
-}
-
-/** The value of a figure in the reader’s units, or the range in which it lies. */
-export function resultOf(figure: Figure, input: SheetInput): string {
-  const known = figureOf(input, figure.key);
-  if (known === null) return say(input.words.catalogue, 'words.unknown');
-  const { low, high, unit, safeSide, value } = known;
-  const to = say(input.words.catalogue, 'words.to');
-  if (low === undefined || high === undefined || low === high)
-    return amount(value, unit, safeSide, input.units);
-  return range({ low, high }, unit, safeSide, input.units, to);
 }
 
 /** Short citations in one line of text, counted as the marks count them; the site has them in full. */

@@ -1,10 +1,12 @@
 /** `npm run plan -- FILE [--json]`: the worked figures of one system, for reading or for another program. */
+import type { Figure } from '../core/plan/figure.ts';
 import { planOf } from '../core/plan/planOf.ts';
+import type { Content, ReadSystem } from '../schemas/content.ts';
 import { readContent, readSystem } from '../schemas/readContent.ts';
-import type { ReadSystem } from '../schemas/content.ts';
-import { figureName, workedSteps } from '../sheets/keeperWords.ts';
+import { figureName, figureValue } from '../wording/figure.ts';
 import { noteSentence } from '../wording/note.ts';
 import { problemLine } from '../wording/problem.ts';
+import { stepLine } from '../wording/step.ts';
 
 const usage = 'Say which system: npm run plan -- content/systems/NAME.yaml [--json]';
 
@@ -15,9 +17,7 @@ else await show(file);
 
 async function show(path: string): Promise<void> {
   const { content, problems } = await readContent('content');
-  const words = content.wording['en'];
-  if (words === undefined) return stop(problems.map((problem) => JSON.stringify(problem)));
-  const line = (problem: (typeof problems)[number]): string => problemLine(problem, words);
+  const line = (problem: (typeof problems)[number]): string => problemLine(problem, content.wording['en']);
   // Other systems may be half written; only what this one stands on has to be whole.
   const inTheWay = problems.filter((problem) => !problem.at?.file.startsWith('content/systems/'));
   if (inTheWay.length > 0) return stop(inTheWay.map(line));
@@ -25,28 +25,27 @@ async function show(path: string): Promise<void> {
   if ('problems' in read) return stop(read.problems.map(line));
   const plan = planOf(read.system.system);
   if (args.includes('--json')) return print(JSON.stringify(plan, null, 2));
-  print(report(read.system));
+  const { name, place } = read.system.system;
+  const figures = Object.values(plan.figures).map((figure) => block(figure, read.system, content));
+  print([`${name} — ${place}`, '', ...figures].join('\n'));
+}
 
-  function report(system: ReadSystem): string {
-    const input = {
-      system: system.system,
-      plan,
-      words: { catalogue: words ?? {}, terms: content.terms, sources: content.sources },
-      paper: system.sheet.paper,
-      units: system.sheet.units,
-      day: '1970-01-01',
-    };
-    const steps = new Map(workedSteps(input).map((step) => [step.name, step]));
-    const blocks = Object.values(plan.figures).map((figure) => {
-      const step = steps.get(figureName(figure.key, input));
-      const head = `${figure.key.padEnd(24)} ${(step?.result ?? String(figure.value ?? '—')).padEnd(18)} ${figureName(figure.key, input)}  ${figure.sources.map((key) => `[${key}]`).join(' ')}`;
-      const notes = figure.notes.map(
-        (note) => `    ${note.level}: ${noteSentence(note, input.words.catalogue, input.units)}`,
-      );
-      return [head, ...(step?.lines ?? []).map((one) => `    ${one}`), ...notes].join('\n');
-    });
-    return [`${system.system.name} — ${system.system.place}`, '', ...blocks].join('\n');
-  }
+/** One figure: key, value, name and sources, then its steps and notes. */
+function block(figure: Figure, of: ReadSystem, content: Content): string {
+  const catalogue = content.wording['en'] ?? {};
+  const { units } = of.sheet;
+  const value = figureValue(figure, catalogue, units);
+  const name = figureName(figure.key, of.system.beds.length, catalogue);
+  const sources = figure.sources.map((key) => `[${key}]`).join(' ');
+  const steps = figure.steps
+    .filter((step) => step.formula !== '')
+    .map((step) => `    ${stepLine(step, catalogue, content.terms)}`);
+  const notes = figure.notes.map((note) => `    ${note.level}: ${noteSentence(note, catalogue, units)}`);
+  return [
+    `${figure.key.padEnd(22)} ${value.padEnd(16)} ${name}  ${sources}`.trimEnd(),
+    ...steps,
+    ...notes,
+  ].join('\n');
 }
 
 function print(text: string): void {

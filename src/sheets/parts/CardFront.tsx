@@ -64,7 +64,9 @@ export function CardFront({ input, printed }: Props) {
                 .join('; '),
             })}
             unit_mm={lengthUnit_mm(input.units)}
-            barText={(real_mm) => card(input, 'bar', { length: amount(real_mm, 'mm', 'nearest', input.units) })}
+            barText={(real_mm) =>
+              card(input, 'bar', { length: amount(real_mm, 'mm', 'nearest', input.units) })
+            }
           />
         </div>
       </div>
