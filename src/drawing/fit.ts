@@ -33,14 +33,17 @@ export function extentOf(section: Section): Extent {
   return { left: Math.min(...xs), right: Math.max(...xs), bottom, top: Math.max(...ys) };
 }
 
+/** Half of the widest line, so that a wall at the edge of the box is not cut. */
+const edge = 9;
+
 /** One scale for both directions, the drawing in the middle of the width and standing on the ground of the box. */
 export function fitInto(extent: Extent, box: { readonly width: number; readonly height: number }): Fit {
   const wide = extent.right - extent.left;
   const high = extent.top - extent.bottom;
-  const scale = Math.min(box.width / wide, box.height / high);
+  const scale = Math.min((box.width - 2 * edge) / wide, (box.height - 2 * edge) / high);
   const left = (box.width - wide * scale) / 2;
   const x = (x_mm: number): number => left + (x_mm - extent.left) * scale;
-  const y = (y_mm: number): number => box.height - (y_mm - extent.bottom) * scale;
+  const y = (y_mm: number): number => box.height - edge - (y_mm - extent.bottom) * scale;
   return { scale, x, y, place: ([px, py]) => [x(px), y(py)] };
 }
 
