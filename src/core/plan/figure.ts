@@ -57,6 +57,7 @@ export type Trace = {
 export type Section = {
   readonly vessels: readonly SectionVessel[];
   readonly pipes: readonly SectionPipe[];
+  readonly holes: readonly SectionHole[];
   readonly pump: { readonly x_mm: number; readonly y_mm: number; readonly intakeY_mm: number } | null;
 };
 
@@ -86,6 +87,17 @@ export type SectionLevel = {
 export type SectionPipe = {
   readonly role: 'supply' | 'standpipe' | 'return' | 'overflow';
   readonly points: readonly Point[];
+  readonly bore_mm: number | null;
+};
+
+/** A place to cut: where a pipe goes through a floor or a wall. */
+export type SectionHole = {
+  readonly for: 'standpipe' | 'overflow';
+  readonly role: SectionVessel['role'];
+  readonly index: number;
+  readonly copy: number;
+  readonly at: Point;
+  /** Bore of the pipe, not of the hole: that depends on the fitting. null where it was not measured. */
   readonly bore_mm: number | null;
 };
 

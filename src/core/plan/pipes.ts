@@ -1,6 +1,6 @@
 /** The pipe run of the section: riser, drops into the beds, standpipes, and the way back. */
 import type { System } from '../system.ts';
-import type { Point, Section, SectionPipe, SectionVessel } from './figure.ts';
+import type { Point, Section, SectionHole, SectionPipe, SectionVessel } from './figure.ts';
 
 /** Room that pipes keep in the drawing. Ours, for legibility; nothing is built by it. */
 const clear_mm = 60;
@@ -25,31 +25,44 @@ export function riserX_mm(system: System, low: readonly SectionVessel[]): number
  * Pipes and pump of a placed section.
  * @param system a checked system
  * @param vessels all vessels, placed
- * @returns the pipes in the order of the water, and the pump
+ * @returns the pipes in the order of the water, the holes they need, and the pump
  * @source geometry
  */
-export function pipes(
-  system: System,
-  vessels: readonly SectionVessel[],
-): { readonly pipes: readonly SectionPipe[]; readonly pump: Section['pump'] } {
+export function pipes(system: System, vessels: readonly SectionVessel[]): Omit<Section, 'vessels'> {
   const low = vessels.filter((vessel) => vessel.role !== 'bed');
   const fed = vessels.filter(
     (vessel) => vessel.role === 'bed' && system.beds[vessel.index]?.mode !== 'inTank',
   );
-  if (system.pump === null) return { pipes: [], pump: null };
+  if (system.pump === null) return { pipes: [], holes: [], pump: null };
   const from = pumpVessel(system, low);
   const x_mm = riserX_mm(system, low);
   const floor = floorY(from);
   const pump = { x_mm, y_mm: floor, intakeY_mm: floor + system.pump.intake_mm };
-  const into = low.find((vessel) => vessel.role === (system.sump ? 'sump' : 'tank')) ?? from;
+  const ways = fed.map((bed, i) => wayBack(system, bed, from, vessels, i));
+  const over = overflow(system, low);
   return {
     pump,
-    pipes: [
-      ...supply(system, pump, fed, low),
-      ...fed.flatMap((bed, i) => wayBack(system, bed, into, vessels, i)),
-      ...overflow(system, low),
+    pipes: [...supply(system, pump, fed, low), ...ways.flat(), ...over],
+    holes: [
+      ...fed.flatMap((bed, i) => holesOf(bed, ways[i] ?? [])),
+      ...low
+        .filter((vessel) => vessel.role === 'tank')
+        .slice(-1)
+        .flatMap((tank) => holesOf(tank, over)),
     ],
   };
+}
+
+/** Where a standpipe goes through a bed's floor, and an overflow through the tank's wall. */
+function holesOf(vessel: SectionVessel, own: readonly SectionPipe[]): readonly SectionHole[] {
+  const wanted = vessel.role === 'bed' ? 'standpipe' : 'overflow';
+  return own
+    .filter((pipe) => pipe.role === wanted)
+    .flatMap((pipe) => {
+      const at = wanted === 'standpipe' ? pipe.points.at(-1) : pipe.points[0];
+      const { role, index, copy } = vessel;
+      return at === undefined ? [] : [{ for: wanted, role, index, copy, at, bore_mm: pipe.bore_mm }];
+    });
 }
 
 function pumpVessel(system: System, low: readonly SectionVessel[]): SectionVessel {
