@@ -1,0 +1,47 @@
+/** The collections of the pages. `readContent` has read and checked everything; nothing is checked a second time. */
+import { fileURLToPath } from 'node:url';
+import type { Loader } from 'astro/loaders';
+import { z } from 'astro/zod';
+import { defineCollection } from 'astro:content';
+import type { Content, ReadSystem } from './schemas/content.ts';
+import type { FishFile } from './schemas/fish.ts';
+import type { MediaFile } from './schemas/media.ts';
+import { readContent } from './schemas/readContent.ts';
+import type { SourceFile } from './schemas/source.ts';
+import type { TermFile } from './schemas/term.ts';
+import type { WordingFile } from './schemas/wording.ts';
+import { problemLine } from './wording/problem.ts';
+
+type Entries = Readonly<Record<string, object>>;
+
+async function read(root: URL): Promise<Content> {
+  const { content, problems } = await readContent(fileURLToPath(new URL('content', root)));
+  if (problems.length === 0) return content;
+  throw new Error(problems.map((problem) => problemLine(problem, content.wording['en'])).join('\n'));
+}
+
+function from(pick: (content: Content) => Entries): Loader {
+  return {
+    name: 'bedfirst-content',
+    load: async ({ store, config }) => {
+      const entries = Object.entries(pick(await read(config.root)));
+      store.clear();
+      for (const [id, data] of entries) store.set({ id, data: { ...data } });
+    },
+  };
+}
+
+export const collections = {
+  // What is not shared stays out of everything that pages are made of.
+  systems: defineCollection({
+    loader: from(({ systems }) =>
+      Object.fromEntries(systems.filter(({ shared }) => shared).map((system) => [system.id, system])),
+    ),
+    schema: z.custom<ReadSystem>(),
+  }),
+  fish: defineCollection({ loader: from(({ fish }) => fish), schema: z.custom<FishFile>() }),
+  media: defineCollection({ loader: from(({ media }) => media), schema: z.custom<MediaFile>() }),
+  sources: defineCollection({ loader: from(({ sources }) => sources), schema: z.custom<SourceFile>() }),
+  terms: defineCollection({ loader: from(({ terms }) => terms), schema: z.custom<TermFile>() }),
+  wording: defineCollection({ loader: from(({ wording }) => wording), schema: z.custom<WordingFile>() }),
+};

@@ -1,0 +1,74 @@
+/** @jsxImportSource preact */
+/** A container with the levels in it: fields on one side, on the other the drawing that shows what each means. */
+import type { ComponentChildren, TargetedFocusEvent } from 'preact';
+import { useState } from 'preact/hooks';
+import type { Shape } from '../core/system.ts';
+import { DipRows } from './DipRows.tsx';
+import { type Place, textAt } from './draft.ts';
+import { ChoiceField, GroupTroubles, NumberField } from './fields.tsx';
+import { useForm } from './form.ts';
+import { MeasureDrawing } from './MeasureDrawing.tsx';
+import { containerLines, type Dimension } from './measureLines.ts';
+import { isOptional, measures, shapeNamed, shapes } from './measures.ts';
+import { planner } from './words.ts';
+
+type PartProps = {
+  readonly place: Place;
+  /** Levels that are drawn into the container. */
+  readonly lines: readonly Dimension[];
+  readonly children: (letters: Letters) => ComponentChildren;
+};
+
+export type Letters = Readonly<Record<string, string>>;
+
+export function MeasuredPart({ place, lines, children }: PartProps) {
+  const { draft } = useForm();
+  const [focused, setFocused] = useState<string | null>(null);
+  const shape = shapeNamed(textAt(draft, [...place, 'container', 'shape']));
+  const dimensions = [...containerLines[shape], ...lines];
+  const letters = lettersOf([...measures[shape], ...lines.map(({ key }) => key)]);
+  return (
+    <div class="measured" onFocusIn={(event) => setFocused(keyOf(event))} onFocusOut={() => setFocused(null)}>
+      <div class="drawn">
+        <MeasureDrawing shape={shape} dimensions={dimensions} letters={letters} focused={focused} />
+      </div>
+      <div class="asked">
+        <ContainerFields place={[...place, 'container']} shape={shape} letters={letters} />
+        {children(letters)}
+      </div>
+    </div>
+  );
+}
+
+type ContainerProps = { readonly place: Place; readonly shape: Shape; readonly letters: Letters };
+
+function ContainerFields({ place, shape, letters }: ContainerProps) {
+  const { content } = useForm();
+  const choices = shapes.map((value) => ({
+    value,
+    text: planner(content.catalogue, `choices.shape.${value}`),
+  }));
+  return (
+    <>
+      <ChoiceField place={[...place, 'shape']} choices={choices} />
+      <GroupTroubles place={place} />
+      {measures[shape].map((key) => (
+        <NumberField
+          key={key}
+          place={[...place, key]}
+          letter={letters[key]}
+          {...(isOptional(shape, key) ? { need: 'optional' } : {})}
+        />
+      ))}
+      {shape === 'dipTable' ? <DipRows place={[...place, 'dips']} /> : null}
+    </>
+  );
+}
+
+function lettersOf(keys: readonly string[]): Letters {
+  return Object.fromEntries(keys.map((key, index) => [key, 'abcdefghijkl'[index] ?? '']));
+}
+
+function keyOf(event: TargetedFocusEvent<HTMLElement>): string | null {
+  return event.target instanceof HTMLElement ? (event.target.dataset['key'] ?? null) : null;
+}

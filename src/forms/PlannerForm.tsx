@@ -1,0 +1,117 @@
+/** @jsxImportSource preact */
+/** The whole form, one column, in the order in which somebody walks round a system with a tape measure. */
+import type { ComponentChildren } from 'preact';
+import { BedList } from './BedList.tsx';
+import { type PartName, textAt, withPart } from './draft.ts';
+import { inUnits } from './draftOf.ts';
+import { ChoiceField, GroupTroubles, NumberField, TextField } from './fields.tsx';
+import { idOf, useForm } from './form.ts';
+import { VesselFields } from './VesselFields.tsx';
+import { planner } from './words.ts';
+
+export function PlannerForm() {
+  return (
+    <>
+      <SystemPart />
+      <Part name="tank" intro="tank">
+        <VesselFields name="tank" />
+      </Part>
+      <PartOrNot name="sump">
+        <VesselFields name="sump" />
+      </PartOrNot>
+      <BedList />
+      <PartOrNot name="pump">
+        <NumberField place={['pump', 'flow_L_h']} />
+        <NumberField place={['pump', 'intake_mm']} />
+      </PartOrNot>
+      <PartOrNot name="fish" intro="fish">
+        <FishFields />
+      </PartOrNot>
+      <Part name="water">
+        <NumberField place={['spoon_g']} need="optional" />
+        <NumberField place={['water', 'now_degC']} need="optional" />
+        <NumberField place={['water', 'pH']} need="optional" />
+      </Part>
+    </>
+  );
+}
+
+function SystemPart() {
+  const { content, draft, change } = useForm();
+  const choices = (field: string, values: readonly string[]) =>
+    values.map((value) => ({ value, text: planner(content.catalogue, `choices.${field}.${value}`) }));
+  return (
+    <Part name="system">
+      <TextField place={['name']} />
+      <TextField place={['place']} need="optional" />
+      <ChoiceField
+        place={['sheet', 'units']}
+        choices={choices('units', ['metric', 'us'])}
+        onChoose={(value) => change(inUnits(draft, value === 'us' ? 'us' : 'metric'))}
+      />
+      <ChoiceField place={['sheet', 'paper']} choices={choices('paper', ['A4', 'Letter'])} />
+    </Part>
+  );
+}
+
+function FishFields() {
+  const { content, draft } = useForm();
+  const kinds = Object.entries(content.facts.fish).map(([value, { name }]) => ({ value, text: name }));
+  const kind = textAt(draft, ['fish', 'kind']);
+  const { species, note } = Object.hasOwn(content.facts.fish, kind) ? (content.facts.fish[kind] ?? {}) : {};
+  return (
+    <>
+      <ChoiceField place={['fish', 'kind']} choices={kinds} />
+      {species === undefined ? null : (
+        <p class="note">
+          <i lang="la">{species}</i>. {note}
+        </p>
+      )}
+      <NumberField place={['fish', 'present']} />
+      <NumberField place={['fish', 'massNow_g']} />
+      <NumberField place={['fish', 'massAdult_g']} need="optional" />
+      <NumberField place={['fish', 'keeperRation_frac']} need="optional" />
+    </>
+  );
+}
+
+type PartProps = {
+  readonly name: 'system' | 'tank' | 'sump' | 'pump' | 'fish' | 'water';
+  readonly intro?: string;
+  readonly children: ComponentChildren;
+};
+
+function Part({ name, intro, children }: PartProps) {
+  const { content } = useForm();
+  return (
+    <fieldset class="part" id={idOf([name])} tabIndex={-1}>
+      <legend>
+        <h2>{planner(content.catalogue, `groups.${name}`)}</h2>
+      </legend>
+      {intro === undefined ? null : <p class="how">{planner(content.catalogue, `intro.${intro}`)}</p>}
+      <GroupTroubles place={[name]} />
+      {children}
+    </fieldset>
+  );
+}
+
+/** A part that a system may do without; what was typed in it comes back with it. */
+function PartOrNot({ name, children, ...rest }: PartProps & { readonly name: PartName }) {
+  const { content, draft, change } = useForm();
+  const there = draft.parts[name] === 'there';
+  return (
+    <Part name={name} {...rest}>
+      <label class="check">
+        <input
+          type="checkbox"
+          checked={there}
+          onChange={(event) =>
+            change(withPart(draft, name, event.currentTarget.checked ? 'there' : 'leftOut'))
+          }
+        />
+        <span>{planner(content.catalogue, `parts.${name}`)}</span>
+      </label>
+      {there ? children : null}
+    </Part>
+  );
+}

@@ -1,0 +1,82 @@
+/** Makes the card of a system in the browser: checked, planned, laid out, and written as files. */
+import type { Problem } from '../core/problem.ts';
+import { planOf } from '../core/plan/planOf.ts';
+import type { Page } from '../paper/page.ts';
+import type { Press } from '../paper/press.ts';
+import type { SystemFile } from '../schemas/systemFile.ts';
+import { writeRecord } from '../schemas/systemRecord.ts';
+import { toSystem } from '../schemas/toSystem.ts';
+import { careCard } from '../sheets/careCard.tsx';
+import { cardPrint } from '../sheets/cardPrint.ts';
+import type { SheetInput } from '../sheets/sheet.ts';
+import type { FileKind, Job, MadeFile, PlannerContent } from './messages.ts';
+
+/** Fine enough for a laser printer; the build prints its pictures alike. */
+const dpi = 300;
+
+type Checked =
+  | { readonly input: SheetInput; readonly raw: SystemFile }
+  | { readonly problems: readonly Problem[] };
+
+export function checkedInput(job: Job, content: PlannerContent): Checked {
+  const { facts, catalogue, terms, sources } = content;
+  const checked = toSystem(job.raw, facts);
+  if ('problems' in checked) return checked;
+  const { system, raw } = checked;
+  const { paper, units } = raw.sheet;
+  const words = { catalogue, terms, sources };
+  return { input: { system, plan: planOf(system), words, paper, units, day: job.day }, raw };
+}
+
+export type CardMaker = {
+  /** The sides one by one. `mayGoOn` is asked before each layout, and may throw to drop the rest. */
+  readonly sides: (job: Job, input: SheetInput, mayGoOn: () => Promise<void>) => AsyncGenerator<Page>;
+};
+
+/** Remembers the card that it laid out last, so that a download of what is shown has only to be written. */
+export function cardMaker(press: () => Promise<Press>): CardMaker {
+  let last: { readonly job: string; readonly pages: readonly Page[] } | null = null;
+  return { sides };
+
+  async function* sides(job: Job, input: SheetInput, mayGoOn: () => Promise<void>): AsyncGenerator<Page> {
+    const key = JSON.stringify(job);
+    if (last?.job === key) return yield* last.pages;
+    const pages: Page[] = [];
+    const { layOut } = await press();
+    const card = careCard(input, async (sheet) => {
+      await mayGoOn();
+      return layOut(sheet);
+    });
+    for await (const page of card) {
+      pages.push(page);
+      yield page;
+    }
+    last = { job: key, pages };
+  }
+}
+
+export async function fileOf(
+  file: FileKind,
+  pages: readonly Page[],
+  { input, raw }: Extract<Checked, { readonly input: SheetInput }>,
+  press: Press,
+): Promise<MadeFile> {
+  const record = writeRecord(raw);
+  const [front] = pages;
+  if (front === undefined) throw new RangeError('the card has no side');
+  switch (file) {
+    case 'pdf':
+      return named('application/pdf', await press.toPdf(cardPrint(input, pages, record)));
+    case 'png':
+      return named('image/png', await press.toPng(front, { dpi }));
+    case 'svg':
+      return named('image/svg+xml', new TextEncoder().encode(press.toSvg(front)));
+    case 'json':
+      return named('application/json', new TextEncoder().encode(record));
+  }
+
+  /** With a copy of the bytes in memory of their own, which a Blob may hold. */
+  function named(mime: string, bytes: Uint8Array): MadeFile {
+    return { name: `${raw.id}.${file}`, mime, bytes: new Uint8Array(bytes) };
+  }
+}

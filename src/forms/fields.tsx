@@ -1,0 +1,160 @@
+/** @jsxImportSource preact */
+/** The kinds of field of which the form is made. Each says what to measure, and carries its own problems. */
+import type { ComponentChildren } from 'preact';
+import { type Place, textAt } from './draft.ts';
+import { idOf, useForm } from './form.ts';
+import { troublesAt } from './troubles.ts';
+import { signOf } from './typedNumber.ts';
+import { howOf, labelOf, planner } from './words.ts';
+
+type FieldProps = {
+  readonly place: Place;
+  /** A field that has to be filled in is the rule. */
+  readonly need?: 'optional';
+  /** Its letter in the measure drawing beside it. */
+  readonly letter?: string | undefined;
+  /** Where the same field is measured in another way. */
+  readonly variant?: string | undefined;
+};
+
+export function NumberField(props: FieldProps) {
+  const { draft, units, edit } = useForm();
+  const { place } = props;
+  const key = String(place.at(-1));
+  const sign = signOf(key, units);
+  const id = idOf(place);
+  return (
+    <Field {...props}>
+      {(described) => (
+        <span class="typed">
+          <input
+            {...described}
+            data-key={key}
+            type="text"
+            inputMode={needsLetters(place, units) ? 'text' : 'decimal'}
+            autoComplete="off"
+            spellcheck={false}
+            value={textAt(draft, place)}
+            aria-describedby={`${described['aria-describedby']} ${id}-sign`}
+            onInput={(event) => edit(place, event.currentTarget.value)}
+          />
+          <span class="sign" id={`${id}-sign`}>
+            {sign}
+          </span>
+        </span>
+      )}
+    </Field>
+  );
+}
+
+/** The number pad of a phone has neither a minus nor a stroke for fractions. */
+function needsLetters(place: Place, units: string): boolean {
+  const key = String(place.at(-1));
+  return (units === 'us' && key.endsWith('_mm')) || (key === 'above_mm' && place.length === 2);
+}
+
+export function TextField(props: FieldProps) {
+  const { draft, edit } = useForm();
+  return (
+    <Field {...props}>
+      {(described) => (
+        <input
+          {...described}
+          class="line"
+          type="text"
+          dir="auto"
+          autoComplete="off"
+          value={textAt(draft, props.place)}
+          onInput={(event) => edit(props.place, event.currentTarget.value)}
+        />
+      )}
+    </Field>
+  );
+}
+
+export type Choice = { readonly value: string; readonly text: string };
+
+type ChoiceProps = FieldProps & {
+  readonly choices: readonly Choice[];
+  readonly onChoose?: (value: string) => void;
+};
+
+export function ChoiceField({ choices, onChoose, ...props }: ChoiceProps) {
+  const { draft, edit, content } = useForm();
+  const chosen = textAt(draft, props.place);
+  const known = choices.some(({ value }) => value === chosen);
+  return (
+    <Field {...props}>
+      {(described) => (
+        <select
+          {...described}
+          value={chosen}
+          onChange={({ currentTarget: { value } }) => (onChoose ? onChoose(value) : edit(props.place, value))}
+        >
+          {known ? null : (
+            <option value={chosen}>{chosen || planner(content.catalogue, 'choices.choose')}</option>
+          )}
+          {choices.map(({ value, text }) => (
+            <option key={value} value={value}>
+              {text}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
+  );
+}
+
+type Described = {
+  readonly id: string;
+  readonly 'aria-describedby': string;
+  readonly 'aria-invalid': 'true' | 'false';
+};
+
+type FrameProps = FieldProps & { readonly children: (described: Described) => ComponentChildren };
+
+/** Label, what to measure and how, the control, and what is wrong with it. */
+function Field({ place, need, letter, variant, children }: FrameProps) {
+  const { content, troubles } = useForm();
+  const { catalogue } = content;
+  const id = idOf(place);
+  const wrong = troublesAt(troubles, place);
+  const invalid = wrong.some(({ kind }) => kind === 'wrong');
+  const described: Described = {
+    id,
+    'aria-describedby': wrong.length > 0 ? `${id}-how ${id}-trouble` : `${id}-how`,
+    'aria-invalid': invalid ? 'true' : 'false',
+  };
+  return (
+    <div class="field">
+      <label for={id}>
+        {letter === undefined ? null : <span class="letter">{letter}</span>}
+        {labelOf(place, catalogue)}
+        {need === 'optional' ? <span class="optional"> ({planner(catalogue, 'optional')})</span> : null}
+      </label>
+      <p class="how" id={`${id}-how`}>
+        {howOf(place, catalogue, variant)}
+      </p>
+      {children(described)}
+      {wrong.length === 0 ? null : (
+        <p class={invalid ? 'trouble wrong' : 'trouble'} id={`${id}-trouble`}>
+          {wrong.map(({ sentence }) => sentence).join(' ')}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** What is wrong with a group as a whole. */
+export function GroupTroubles({ place }: { readonly place: Place }) {
+  const { troubles } = useForm();
+  return (
+    <>
+      {troublesAt(troubles, place).map(({ sentence }) => (
+        <p class="trouble wrong" key={sentence}>
+          {sentence}
+        </p>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,6 @@
+/** The day on this device, `2031-04-30`. The only clock of the planner. */
+export function today(): string {
+  const now = new Date();
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
