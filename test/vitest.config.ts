@@ -1,12 +1,20 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
+/** Test files that look at a finished site or its prints: only they wait for a build. */
+const onBuilt = ['test/print/**/*.test.ts', 'test/site/**/*.test.ts'];
+
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
-    globalSetup: ['test/builtSite.ts'],
     testTimeout: 60_000,
     hookTimeout: 240_000,
+    projects: [
+      {
+        extends: true,
+        test: { name: 'rooms', include: ['test/**/*.test.ts', 'test/**/*.test.tsx'], exclude: onBuilt },
+      },
+      { extends: true, test: { name: 'built', include: onBuilt, globalSetup: ['test/builtSite.ts'] } },
+    ],
   },
 });
