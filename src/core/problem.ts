@@ -74,6 +74,7 @@ export const problemCodes = [
   'bedBelowReturn',
   'basketAboveRim',
   'basketAboveWater',
+  'basketsTooLarge',
   'lineSetByTank',
   'rangeOrder',
 ] as const;

@@ -1,26 +1,16 @@
 /** Tank, sump, pump and beds together: is there water at the pump when all beds have taken theirs? */
-import { depthAt_mm, volume_L } from '../core/geometry/container.ts';
+import { volume_L } from '../core/geometry/container.ts';
+import { type LowerVessel, levelOf_mm, waterBelow_L } from '../core/plan/lowerVessel.ts';
 import type { Problem } from '../core/problem.ts';
+import { basketsOf } from './baskets.ts';
 import type { BedFile } from './bed.ts';
 import { checkContainer } from './checkContainer.ts';
-import { knownTo_mm, toContainer } from './container.ts';
+import { checkVessel } from './checkVessel.ts';
+import { toContainer } from './container.ts';
 import type { Facts } from './facts.ts';
 import type { Parts } from './parts.ts';
 import type { Path } from './schemaAt.ts';
-import type { VesselFile } from './systemFile.ts';
 import { voidOf } from './voidOf.ts';
-
-/** A tank or sump by itself. */
-export function checkVessel(vessel: VesselFile, place: Path): readonly Problem[] {
-  const rest = checkContainer(vessel.container, [...place, 'container']);
-  const given = { place: [...place, 'full_mm'], given: String(vessel.full_mm), unit: 'mm' };
-  if (vessel.full_mm > vessel.container.depth_mm) {
-    return [...rest, { code: 'fullAboveRim', ...given, max: vessel.container.depth_mm }];
-  }
-  const known_mm = knownTo_mm(vessel.container);
-  if (vessel.full_mm > known_mm) return [...rest, { code: 'dipTableShort', ...given, max: known_mm }];
-  return rest;
-}
 
 /** Whether there is a pump exactly where one is needed. */
 export function checkPumpThere(parts: Parts, place: Path): readonly Problem[] {
@@ -44,14 +34,22 @@ export function checkIntake(parts: Parts, facts: Facts, place: Path): readonly P
   const at = { place: [...place, 'pump', 'intake_mm'], given: String(intake_mm), unit: 'mm' };
   if (intake_mm >= vessel.full_mm) return [{ code: 'intakeAboveFull', ...at, max: vessel.full_mm }];
   const taken_L = takenByBeds_L(parts.beds, facts);
-  if (taken_L === null) return [];
-  const container = toContainer(vessel.container);
-  const full_L = volume_L(container, vessel.full_mm) * vessel.count;
+  const baskets = parts.has.sump ? [] : basketsOf(parts.beds, facts);
+  if (taken_L === null || baskets === null) return [];
+  const name = parts.has.sump ? 'sump' : 'tank';
+  const lower: LowerVessel = {
+    name,
+    vessel: { ...vessel, container: toContainer(vessel.container) },
+    baskets,
+  };
+  const full_L = waterBelow_L(lower, vessel.full_mm);
+  // Baskets that leave no water are told by themselves.
+  if (full_L <= 0) return [];
   if (taken_L >= full_L) {
-    const pumps = [...place, parts.has.sump ? 'sump' : 'tank', 'full_mm'];
-    return [{ code: 'bedsTakeTooMuch', place: pumps, given: String(full_L), min: taken_L, unit: 'L' }];
+    const full = [...place, name, 'full_mm'];
+    return [{ code: 'bedsTakeTooMuch', place: full, given: String(full_L), min: taken_L, unit: 'L' }];
   }
-  const low_mm = depthAt_mm(container, (full_L - taken_L) / vessel.count);
+  const low_mm = levelOf_mm(lower, full_L - taken_L);
   return intake_mm >= low_mm ? [{ code: 'intakeAboveLow', ...at, max: low_mm }] : [];
 }
 

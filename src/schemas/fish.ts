@@ -14,8 +14,8 @@ const limits = z.strictObject({
   nitrateMax_mg_L: number(1, 2000, 'mg_L'),
   /** Least dissolved oxygen. */
   oxygenMin_mg_L: number(1, 14, 'mg_L'),
-  pHMin: number(3, 11, 'pH'),
-  pHMax: number(3, 11, 'pH'),
+  pHMin: number(4, 11, 'pH'),
+  pHMax: number(4, 11, 'pH'),
   /** Citation key of the limits; the weakest one where they come from several. */
   source: line(),
 });

@@ -81,8 +81,8 @@ export const systemFile = z.strictObject({
   /** What you measured in the water last. */
   water: z
     .strictObject({
-      /** As your own test reads. */
-      pH: number(0, 14, 'pH').optional(),
+      /** As your own test reads. Outside 4 to 11 no fish lives: then test again. */
+      pH: number(4, 11, 'pH').optional(),
       /** Temperature of the water, not of the air. */
       now_degC: number(-2, 50, 'degC').optional(),
     })

@@ -5,8 +5,10 @@
 import type { Problem } from '../core/problem.ts';
 import type { Bed, FishStock, Media, Species, System } from '../core/system.ts';
 import type { BedFile } from './bed.ts';
+import { checkBaskets } from './baskets.ts';
 import { checkBed } from './checkBed.ts';
-import { checkIntake, checkPumpThere, checkVessel } from './checkLevels.ts';
+import { checkIntake, checkPumpThere } from './checkLevels.ts';
+import { checkVessel } from './checkVessel.ts';
 import { toContainer } from './container.ts';
 import { entry, type Facts } from './facts.ts';
 import type { FishFile } from './fish.ts';
@@ -48,6 +50,7 @@ function crossProblems(parts: Parts, facts: Facts, place: Path): readonly Proble
     ...parts.beds.flatMap((bed, index) =>
       bed ? checkBed(bed, parts.tank, lower, [...place, 'beds', index]) : [],
     ),
+    ...checkBaskets(parts, facts, place),
     ...checkPumpThere(parts, place),
     ...checkIntake(parts, facts, place),
     ...referenceProblems(parts, facts, place),

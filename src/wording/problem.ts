@@ -94,6 +94,7 @@ const numeric: ReadonlySet<Problem['code']> = new Set([
   'bedBelowReturn',
   'basketAboveRim',
   'basketAboveWater',
+  'basketsTooLarge',
   'rangeOrder',
 ]);
 

@@ -32,6 +32,27 @@ describe('baskets in the tank', () => {
       ]
     `);
   });
+  test('more of them than the tank has room for', () => {
+    expect(said(withBasket({ count: 3 }))).toMatchInlineSnapshot(`
+      [
+        "beds[0].container: The baskets take up 900 L, but up to its full line the tank holds only 700 L: no water is left for fish. Make them smaller or fewer.",
+      ]
+    `);
+  });
+  test('an intake that the stones between the baskets lay dry', () => {
+    // 700 L, of which 300 × 0.65 are stone; the bed takes 300 × 0.45: 370 L stay, 370 mm deep. Without stone: 565 mm.
+    const withIntake = (intake_mm: number) => ({
+      ...sound,
+      beds: [...sound.beds, basket],
+      pump: { ...pump, intake_mm },
+    });
+    expect(said(withIntake(369))).toEqual([]);
+    expect(said(withIntake(371))).toMatchInlineSnapshot(`
+      [
+        "pump.intake_mm: The pump takes in water at 371 mm, but with all beds full the water can fall to 370 mm, and the pump would run dry. Set the pump lower, or let the beds take less water.",
+      ]
+    `);
+  });
   test('a pump for nothing', () => {
     expect(said({ ...withBasket({}), pump })).toMatchInlineSnapshot(`
       [

@@ -19,8 +19,6 @@ export type BedWater = {
   readonly moved_L: Range;
   /** Water that stays below the drain. */
   readonly left_L: Range;
-  /** Water that the stones of a basket push aside in the tank. */
-  readonly displaced_L: number;
 };
 
 /**

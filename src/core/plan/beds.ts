@@ -48,7 +48,6 @@ function bedPlan(system: System, bed: Bed, number: number): BedPlan {
     held_L: times(bed.media.void_frac, wetMedia_L),
     moved_L: times(bed.media.void_frac, wetMedia_L - left_L),
     left_L: times(bed.media.void_frac, left_L),
-    displaced_L: bed.mode === 'inTank' ? wetMedia_L * (1 - bed.media.void_frac.low) : 0,
   };
   return { ...base, figures: bedFigures(base, { one_L, drained_L }, system.pump) };
 }

@@ -1,11 +1,9 @@
 /** Return blocked or broken while the pump runs: what the pump leaves, and whether the fish live in that. */
-import { rim_L, volume_L } from '../geometry/container.ts';
-import { volumeStep } from '../geometry/volumeStep.ts';
 import type { Note } from '../note.ts';
 import { densityCap_kg_L } from '../stocking/limits.ts';
 import type { System } from '../system.ts';
 import type { Figure } from './figure.ts';
-import { depthTogether_mm, timesStep } from './vessel.ts';
+import { fishTank, levelOf_mm, lowerVessel, waterBelow_L, waterSteps } from './lowerVessel.ts';
 import { byHand, figure, quantity } from './write.ts';
 
 /**
@@ -18,20 +16,16 @@ import { byHand, figure, quantity } from './write.ts';
  */
 export function blockedFigures(system: System, tankFull_L: number, low_mm: number): readonly Figure[] {
   if (system.pump === null) return [];
-  const vessel = system.sump ?? system.tank;
+  const lower = lowerVessel(system);
   const { intake_mm } = system.pump;
-  const left_L = volume_L(vessel.container, intake_mm) * vessel.count;
-  const steps = [
-    volumeStep(vessel.container, intake_mm),
-    ...timesStep(vessel.count, left_L / vessel.count, quantity('B', 'belowIntake', left_L, 'L')),
-  ];
+  const left_L = waterBelow_L(lower, intake_mm);
   const blocked = figure({
     key: 'blockedReturn_L',
     value: left_L,
     unit: 'L',
     safeSide: 'down',
     confidence: 'measured',
-    steps,
+    steps: waterSteps(lower, intake_mm, quantity('B', 'belowIntake', left_L, 'L')),
     notes: blockedNotes(system, tankFull_L, left_L, low_mm),
   });
   const cover_mm = low_mm - intake_mm;
@@ -92,11 +86,10 @@ function blockedNotes(system: System, tankFull_L: number, left_L: number, low_mm
   }
   if (system.fish === null || system.fish.present === 0) return [];
   const wanted_L = need_L(system, tankFull_L);
-  if (left_L >= wanted_L) {
+  if (left_L * (1 + 1e-9) >= wanted_L) {
     return [{ code: 'blockedFishLive', level: 'info', numbers: { left_L, wanted_L }, source: 'fao589' }];
   }
-  const most_L = rim_L(system.tank.container) * system.tank.count;
-  const intake_mm = wanted_L < most_L ? depthTogether_mm(system.tank, wanted_L) : Number.POSITIVE_INFINITY;
+  const intake_mm = levelOf_mm(fishTank(system), wanted_L);
   if (intake_mm < low_mm) {
     return [
       { code: 'raiseIntake', level: 'stop', numbers: { left_L, wanted_L, intake_mm }, source: 'fao589' },

@@ -1,40 +1,28 @@
 /** The figures of the levels, each with its steps and notes. */
 import { volumeStep } from '../geometry/volumeStep.ts';
 import type { Note } from '../note.ts';
-import type { Range, System, Vessel } from '../system.ts';
+import type { Range, Vessel } from '../system.ts';
 import { type BedPlan, floodsAndDrains } from './beds.ts';
 import type { Figure } from './figure.ts';
+import { type LowerVessel, waterSteps } from './lowerVessel.ts';
 import { full_L, timesStep } from './vessel.ts';
 import { byHand, figure, quantity } from './write.ts';
 
 /**
  * The fish tank at its full line, less the media of baskets that stand in it.
- * @param tank the fish tank
+ * @param tank the fish tank and its baskets
  * @param tankFull_L its water at the full line
- * @param displaced_L room that the baskets' media takes
  * @returns tankFull_L
  * @source geometry
  */
-export function tankFullFigure(tank: Vessel, tankFull_L: number, displaced_L: number): Figure {
-  const gross_L = tankFull_L + displaced_L;
-  const steps = [
-    volumeStep(tank.container, tank.full_mm),
-    ...timesStep(tank.count, gross_L / tank.count, quantity('T', 'tankFull', gross_L, 'L')),
-  ];
-  if (displaced_L > 0) {
-    const symbols = [
-      quantity('V', 'oneContainer', gross_L, 'L'),
-      quantity('S', 'stoneInTank', displaced_L, 'L'),
-    ];
-    steps.push(byHand(quantity('T', 'tankFull', tankFull_L, 'L'), 'V − S', symbols, 'geometry'));
-  }
+export function tankFullFigure(tank: LowerVessel, tankFull_L: number): Figure {
   return figure({
     key: 'tankFull_L',
     value: tankFull_L,
     unit: 'L',
     safeSide: 'down',
     confidence: 'measured',
-    steps,
+    steps: waterSteps(tank, tank.vessel.full_mm, quantity('T', 'tankFull', tankFull_L, 'L')),
   });
 }
 
@@ -83,23 +71,24 @@ export function movedFigure(beds: readonly BedPlan[], moved: Range): Figure {
 
 /**
  * The lowest level of normal running: all flood beds full at once, with the loosest media.
- * @param system a checked system
- * @param before_L water of the pump's vessel at its full line
- * @param low_L the same with all beds full
- * @param low_mm height of that level over the inside floor
+ * @param source the pump's vessel and the baskets in it
+ * @param at water of the fish tank and of the pump's vessel at their full lines, and of the latter with all beds full
  * @param moved range of what the beds take
  * @returns tankLow_L or sumpLow_L, the level in mm, drawdown_mm; with a sump also the tank, which stands
  * @source geometry; commonPractice for the tank that overflows into a sump
  */
 export function lowFigures(
-  system: System,
-  before_L: number,
-  low_L: number,
-  low_mm: number,
+  source: LowerVessel,
+  at: {
+    readonly tankFull_L: number;
+    readonly before_L: number;
+    readonly low_L: number;
+    readonly low_mm: number;
+  },
   moved: Range,
 ): readonly Figure[] {
-  const name = system.sump ? 'sump' : 'tank';
-  const source = system.sump ?? system.tank;
+  const { name, vessel } = source;
+  const { before_L, low_L, low_mm } = at;
   const low = figure({
     key: `${name}Low_L`,
     value: low_L,
@@ -123,24 +112,24 @@ export function lowFigures(
     unit: 'mm',
     safeSide: 'down',
     confidence: 'estimate',
-    steps: [volumeStep(source.container, low_mm)],
+    steps: waterSteps(source, low_mm, quantity('L', `${name}Low`, low_L, 'L')),
   });
   const drawdown = figure({
     key: 'drawdown_mm',
-    value: source.full_mm - low_mm,
+    value: vessel.full_mm - low_mm,
     unit: 'mm',
     safeSide: 'up',
     confidence: 'estimate',
     steps: [
       byHand(
-        quantity('d', 'drawdown', source.full_mm - low_mm, 'mm'),
+        quantity('d', 'drawdown', vessel.full_mm - low_mm, 'mm'),
         'f − l',
-        [quantity('f', 'fullLine', source.full_mm, 'mm'), quantity('l', 'lowLine', low_mm, 'mm')],
+        [quantity('f', 'fullLine', vessel.full_mm, 'mm'), quantity('l', 'lowLine', low_mm, 'mm')],
         'geometry',
       ),
     ],
   });
-  return system.sump ? [tankStands(full_L(system.tank)), low, depth, drawdown] : [low, depth, drawdown];
+  return name === 'sump' ? [tankStands(at.tankFull_L), low, depth, drawdown] : [low, depth, drawdown];
 }
 
 /** With a sump the fish tank overflows all the time, so its lowest volume is its full one. */

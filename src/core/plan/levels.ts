@@ -12,8 +12,8 @@ import {
   systemWaterFigure,
   tankFullFigure,
 } from './levelFigures.ts';
+import { fishTank, levelOf_mm, lowerVessel, waterBelow_L } from './lowerVessel.ts';
 import { afterPowerCut } from './powerCut.ts';
-import { depthTogether_mm, full_L } from './vessel.ts';
 import { byHand, figure, quantity } from './write.ts';
 
 /** The levels as bare numbers, for the rules and the drawing; the figures carry the steps. */
@@ -38,22 +38,21 @@ export type Levels = {
  * @source geometry; commonPractice for the twice-the-bed rule
  */
 export function levels(system: System, beds: readonly BedPlan[]): Levels {
-  const source = system.sump ?? system.tank;
-  const displaced_L = sum(beds, (bed) => bed.displaced_L);
-  const tankFull_L = full_L(system.tank) - displaced_L;
-  const sourceFull_L = system.sump ? full_L(system.sump) : tankFull_L;
+  const source = lowerVessel(system);
+  const tank = fishTank(system);
+  const tankFull_L = waterBelow_L(tank, tank.vessel.full_mm);
+  const sourceFull_L = waterBelow_L(source, source.vessel.full_mm);
   const moved = {
     low: sum(beds, (bed) => bed.moved_L.low),
     likely: sum(beds, (bed) => bed.moved_L.likely),
     high: sum(beds, (bed) => bed.moved_L.high),
   };
   const sourceLow_L = sourceFull_L - moved.high;
-  const inSource_L = system.sump ? 0 : displaced_L;
-  const sourceLow_mm = depthTogether_mm(source, sourceLow_L + inSource_L);
+  const sourceLow_mm = levelOf_mm(source, sourceLow_L);
   const tankLow_L = system.sump ? tankFull_L : sourceLow_L;
   const standing = standing_L(beds);
   const systemWater_L = tankFull_L + (system.sump ? sourceFull_L : 0) + standing.likely;
-  const cut = afterPowerCut(system, sourceFull_L + standing.high, inSource_L);
+  const cut = afterPowerCut(source, sourceFull_L, standing.high);
   return {
     tankFull_L,
     tankLow_L,
@@ -61,10 +60,14 @@ export function levels(system: System, beds: readonly BedPlan[]): Levels {
     afterPowerCut_mm: cut.mm,
     systemWater_L,
     figures: [
-      tankFullFigure(system.tank, tankFull_L, displaced_L),
+      tankFullFigure(tank, tankFull_L),
       ...(system.sump ? [sumpFullFigure(system.sump)] : []),
       movedFigure(beds, moved),
-      ...lowFigures(system, sourceFull_L, sourceLow_L, sourceLow_mm, moved),
+      ...lowFigures(
+        source,
+        { tankFull_L, before_L: sourceFull_L, low_L: sourceLow_L, low_mm: sourceLow_mm },
+        moved,
+      ),
       ...tankToBedFigures(system, beds, tankFull_L + (system.sump ? sourceFull_L : 0)),
       ...cut.figures,
       ...blockedFigures(system, tankFull_L, sourceLow_mm),

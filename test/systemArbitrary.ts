@@ -1,0 +1,310 @@
+/**
+ * Random systems of every shape and mode, for laws that hold for all of them. They are made as a person would write
+ * them and go through `toSystem`, so what it refuses cannot come out here.
+ */
+import fc from 'fast-check';
+import { volume_L } from '../src/core/geometry/container.ts';
+import { rim_mm } from '../src/core/geometry/rim.ts';
+import { levelOf_mm, waterBelow_L } from '../src/core/plan/lowerVessel.ts';
+import type { BedMode, Container, Shape, System } from '../src/core/system.ts';
+import { toSystem } from '../src/schemas/toSystem.ts';
+import { content } from './demoSystems.ts';
+
+type RawVessel = { container: Container; count: number; full_mm: number; above_mm: number };
+
+type RawBed = {
+  name: string;
+  container: Container;
+  count: number;
+  mode: BedMode;
+  media: string;
+  bucketTest?: { media_L: number; water_L: number };
+  mediaDepth_mm: number;
+  waterLine_mm?: number;
+  drained_mm: number;
+  standpipeBore_mm?: number;
+  above_mm: number;
+};
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const maybe = <T>(of: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
+  fc.option(of, { nil: undefined, freq: 3 });
+
+/** Whole millimetres, as a tape is read. */
+const side = fc.integer({ min: 400, max: 1600 });
+const deep = fc.integer({ min: 250, max: 1000 });
+const taper = between(0.5, 1.6);
+
+const shapes: { readonly [S in Shape]: fc.Arbitrary<Container> } = {
+  box: fc.record({ shape: fc.constant('box'), length_mm: side, width_mm: side, depth_mm: deep }),
+  taperedBox: fc
+    .tuple(side, side, taper, taper, deep)
+    .map(([topLength_mm, topWidth_mm, alongBy, acrossBy, depth_mm]) => ({
+      shape: 'taperedBox' as const,
+      topLength_mm,
+      topWidth_mm,
+      floorLength_mm: Math.round(topLength_mm * alongBy),
+      floorWidth_mm: Math.round(topWidth_mm * acrossBy),
+      depth_mm,
+    })),
+  cylinder: fc.record({ shape: fc.constant('cylinder'), diameter_mm: side, depth_mm: deep }),
+  taperedRound: fc.tuple(side, taper, deep).map(([topDiameter_mm, by, depth_mm]) => ({
+    shape: 'taperedRound' as const,
+    topDiameter_mm,
+    floorDiameter_mm: Math.round(topDiameter_mm * by),
+    depth_mm,
+  })),
+  lyingCylinder: fc.tuple(side, side, between(0.4, 1)).map(([diameter_mm, length_mm, cut]) => ({
+    shape: 'lyingCylinder' as const,
+    diameter_mm,
+    length_mm,
+    depth_mm: Math.round(diameter_mm * cut),
+  })),
+  obround: fc
+    .tuple(side, fc.integer({ min: 0, max: 900 }), taper, fc.integer({ min: 0, max: 900 }), deep)
+    .map(([width_mm, straight_mm, by, floorStraight_mm, depth_mm]) => ({
+      shape: 'obround' as const,
+      length_mm: width_mm + straight_mm,
+      width_mm,
+      floorLength_mm: Math.round(Math.min(width_mm * by + floorStraight_mm, 2.9 * (width_mm + straight_mm))),
+      floorWidth_mm: Math.round(width_mm * by),
+      depth_mm,
+    })),
+  ellipse: fc
+    .tuple(side, side, taper, taper, deep)
+    .map(([length_mm, width_mm, alongBy, acrossBy, depth_mm]) => ({
+      shape: 'ellipse' as const,
+      length_mm,
+      width_mm,
+      floorLength_mm: Math.round(length_mm * alongBy),
+      floorWidth_mm: Math.round(width_mm * acrossBy),
+      depth_mm,
+    })),
+  dipTable: fc
+    .tuple(
+      fc.array(fc.tuple(fc.integer({ min: 40, max: 160 }), between(0.2, 1)), { minLength: 2, maxLength: 8 }),
+      between(1, 1.1),
+    )
+    .map(([rises, above]) => dipTable(rises, above)),
+};
+
+function dipTable(
+  rises: readonly (readonly [deeper_mm: number, fullness: number])[],
+  above: number,
+): Container {
+  const outside = { outsideLength_mm: 1100, outsideWidth_mm: 700 };
+  let depth_mm = 0;
+  let volume_L = 0;
+  const dips = rises.map(([deeper_mm, fullness]) => {
+    depth_mm += deeper_mm;
+    volume_L += (deeper_mm * fullness * outside.outsideLength_mm * outside.outsideWidth_mm) / 1e6;
+    return { depth_mm, volume_L };
+  });
+  return { shape: 'dipTable', dips, ...outside, depth_mm: Math.round(depth_mm * above) };
+}
+
+const container = fc.oneof(...Object.values(shapes));
+
+const vessel: fc.Arbitrary<RawVessel> = fc
+  .record({
+    container,
+    count: fc.integer({ min: 1, max: 3 }),
+    fullShare: between(0.4, 1),
+    above_mm: fc.oneof(fc.constant(0), fc.integer({ min: -600, max: 400 })),
+  })
+  .map(({ fullShare, ...rest }) => ({ ...rest, full_mm: Math.floor(rim_mm(rest.container) * fullShare) }));
+
+/** A bed by shares; what they become in millimetres depends on the tank below. */
+const bedSeed = fc.record({
+  mode: fc.constantFrom<BedMode>('siphon', 'timer', 'constantFlood', 'inTank'),
+  container,
+  count: fc.integer({ min: 1, max: 3 }),
+  media: fc.constantFrom(...Object.keys(content.media)),
+  bucketShare: maybe(between(0.1, 0.9)),
+  mediaShare: between(0.5, 1),
+  lineShare: between(0.4, 1),
+  drainedShare: fc.oneof(fc.constant(0), between(0, 0.8)),
+  standpipeBore_mm: maybe(fc.integer({ min: 15, max: 110 })),
+  higher_mm: fc.integer({ min: 0, max: 900 }),
+});
+
+type BedSeed = typeof bedSeed extends fc.Arbitrary<infer T> ? T : never;
+
+const stock = fc.record(
+  {
+    kind: fc.constantFrom(...Object.keys(content.fish)),
+    present: fc.integer({ min: 0, max: 120 }),
+    massNow_g: fc.oneof(fc.integer({ min: 1, max: 900 }), between(0.1, 60)),
+    massAdult_g: fc.oneof(fc.constant(500), fc.integer({ min: 2, max: 3000 })),
+    keeperRation_frac: between(0, 0.1),
+  },
+  { requiredKeys: ['kind', 'present', 'massNow_g'] },
+);
+
+/** What a system is made of, while every bed can still be shrunk to what the pump's vessel can fill. */
+const parts = fc
+  .record({
+    tank: vessel,
+    sump: maybe(vessel),
+    seeds: fc.array(bedSeed, { minLength: 1, maxLength: 4 }),
+    flow_L_h: fc.integer({ min: 50, max: 6000 }),
+    intakeShare: between(0, 0.95),
+    fish: maybe(stock),
+    spoon_g: maybe(between(0.5, 20)),
+    pH: maybe(between(4, 11)),
+    now_degC: maybe(between(-2, 40)),
+  })
+  .filter(({ tank, sump, seeds }) => smallestScale <= shrunk(seeds, lowerOf(tank, sump, seeds)).by);
+
+/** A system as a file holds it. */
+export const systemFiles: fc.Arbitrary<object> = parts.map(
+  ({ tank, sump, seeds, flow_L_h, intakeShare, fish, spoon_g, pH, now_degC }) => {
+    const pumped = seeds.some((seed) => seed.mode !== 'inTank');
+    const lower = lowerOf(tank, sump, seeds);
+    const { beds, taken_L } = bedsOver(seeds, tank, lower);
+    const low_mm = low(lower, lower === tank ? beds : [], taken_L);
+    return {
+      id: 'any-system',
+      name: 'Any system',
+      tank,
+      ...(pumped && sump ? { sump } : {}),
+      beds,
+      ...(pumped ? { pump: { flow_L_h, intake_mm: Math.floor(low_mm * intakeShare) } } : {}),
+      ...(fish ? { fish } : {}),
+      ...(spoon_g === undefined ? {} : { spoon_g }),
+      water: { ...(pH === undefined ? {} : { pH }), ...(now_degC === undefined ? {} : { now_degC }) },
+    };
+  },
+);
+
+function full_L(of: RawVessel): number {
+  return volume_L(of.container, of.full_mm) * of.count;
+}
+
+/** Lowest level in the pump's vessel; its intake must lie below. */
+function low(of: RawVessel, beds: readonly RawBed[], taken_L: number): number {
+  const baskets = beds
+    .filter((bed) => bed.mode === 'inTank')
+    .map((bed) => ({ ...bed, media: { void_frac: { low: void_fracOf(bed) } } }));
+  const lower = { name: 'tank' as const, vessel: of, baskets };
+  return levelOf_mm(lower, waterBelow_L(lower, of.full_mm) - taken_L);
+}
+
+function void_fracOf({ media, bucketTest }: RawBed): number {
+  return bucketTest ? bucketTest.water_L / bucketTest.media_L : (content.media[media]?.void_frac.low ?? 0);
+}
+
+function bedsOver(
+  seeds: readonly BedSeed[],
+  tank: RawVessel,
+  lower: RawVessel,
+): { readonly beds: readonly RawBed[]; readonly taken_L: number } {
+  const baskets = seeds.filter((seed) => seed.mode === 'inTank').length;
+  const { by, taken_L } = shrunk(seeds, lower);
+  const beds = seeds.map((seed, i) =>
+    seed.mode === 'inTank' ? basket(seed, i, tank, baskets) : pumpedBed(seed, i, lower, by),
+  );
+  return { beds, taken_L };
+}
+
+/** Smaller than this share of its size no bed is a bed any more. */
+const smallestScale = 0.3;
+
+function lowerOf(tank: RawVessel, sump: RawVessel | undefined, seeds: readonly BedSeed[]): RawVessel {
+  return sump && seeds.some((seed) => seed.mode !== 'inTank') ? sump : tank;
+}
+
+/** How much smaller the pumped beds are made, so that they take at most half of the water below. */
+function shrunk(
+  seeds: readonly BedSeed[],
+  lower: RawVessel,
+): { readonly by: number; readonly taken_L: number } {
+  const room_L = full_L(lower) * 0.45;
+  const wanted_L = seeds.reduce((sum, seed) => sum + (seed.mode === 'inTank' ? 0 : moved_L(seed, 1)), 0);
+  return { by: wanted_L > room_L ? Math.cbrt(room_L / wanted_L) : 1, taken_L: Math.min(wanted_L, room_L) };
+}
+
+function moved_L(seed: BedSeed, by: number): number {
+  if (seed.mode === 'constantFlood') return 0;
+  const { line_mm, drained_mm, within } = measures(seed, by);
+  const void_frac = seed.bucketShare ?? content.media[seed.media]?.void_frac.high ?? 1;
+  return (volume_L(within, line_mm) - volume_L(within, drained_mm)) * seed.count * void_frac;
+}
+
+function measures(seed: BedSeed, by: number) {
+  const within = scaled(seed.container, by);
+  const media_mm = rim_mm(within) * seed.mediaShare;
+  const line_mm = media_mm * seed.lineShare;
+  return { within, media_mm, line_mm, drained_mm: line_mm * seed.drainedShare };
+}
+
+function common(seed: BedSeed, index: number) {
+  return {
+    name: `Bed ${index + 1}`,
+    count: seed.count,
+    mode: seed.mode,
+    media: seed.media,
+    ...(seed.bucketShare === undefined
+      ? {}
+      : { bucketTest: { media_L: 10, water_L: 10 * seed.bucketShare } }),
+  };
+}
+
+function pumpedBed(seed: BedSeed, index: number, lower: RawVessel, by: number): RawBed {
+  const { within, media_mm, line_mm, drained_mm } = measures(seed, by);
+  const lowest_mm = seed.mode === 'constantFlood' ? line_mm : drained_mm;
+  return {
+    ...common(seed, index),
+    container: within,
+    mediaDepth_mm: media_mm,
+    waterLine_mm: line_mm,
+    drained_mm,
+    ...(seed.standpipeBore_mm === undefined ? {} : { standpipeBore_mm: seed.standpipeBore_mm }),
+    above_mm: Math.max(0, Math.ceil(lower.above_mm + lower.full_mm - lowest_mm)) + seed.higher_mm,
+  };
+}
+
+/** Slim enough that all baskets together fill at most a third of the tank, high enough to reach out of its water. */
+function basket(seed: BedSeed, index: number, tank: RawVessel, baskets: number): RawBed {
+  const above_mm = Math.floor(tank.full_mm * seed.drainedShare);
+  const mediaDepth_mm = tank.full_mm + (rim_mm(tank.container) - tank.full_mm) * seed.mediaShare - above_mm;
+  const room_m2 = (volume_L(tank.container, tank.full_mm) * tank.count) / tank.full_mm / 3;
+  const width_mm = Math.sqrt((room_m2 * 1e6) / (baskets * seed.count));
+  return {
+    ...common(seed, index),
+    container: { shape: 'box', length_mm: width_mm, width_mm, depth_mm: mediaDepth_mm },
+    mediaDepth_mm,
+    drained_mm: 0,
+    above_mm,
+  };
+}
+
+/** The same container with every length so many times as long. */
+export function scaled<T extends Container>(of: T, by: number): T {
+  const measures = Object.entries(of).map(([key, value]) => {
+    if (key !== 'dips') return [key, key.endsWith('_mm') ? Number(value) * by : value];
+    const dips = value as readonly { readonly depth_mm: number; readonly volume_L: number }[];
+    return [key, dips.map((dip) => ({ depth_mm: dip.depth_mm * by, volume_L: dip.volume_L * by ** 3 }))];
+  });
+  return Object.fromEntries(measures) as T;
+}
+
+/** Valid systems, one in eight of them without any bed, as a keeper has it on the first day. */
+export function systems(): fc.Arbitrary<System> {
+  const eighth = fc.integer({ min: 0, max: 7 });
+  const any = fc.tuple(systemFiles, eighth).map(([file, bare]) => {
+    const system = checked(file);
+    return bare === 0 ? { ...system, beds: [] } : system;
+  });
+  // Half of them spread evenly, half of them near the ends of every range.
+  return fc.oneof(fc.noBias(any), any);
+}
+
+/** The system of a file that has no problem; one that has is a mistake of this generator. */
+export function checked(file: object): System {
+  const result = toSystem(file, content);
+  if ('system' in result) return result.system;
+  throw new Error(
+    `made a system that is refused: ${JSON.stringify(result.problems)} ${JSON.stringify(file)}`,
+  );
+}
