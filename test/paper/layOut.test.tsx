@@ -151,7 +151,7 @@ describe('a page', () => {
         <>
           one{' '}
           <span data-slot="feed" style={{ backgroundColor: '#dddddd', textDecoration: 'underline' }}>
-            two <b data-field="three">three</b>
+            <b data-field="three">three</b> two
           </span>{' '}
           four
         </>,
@@ -232,6 +232,15 @@ describe('a drawing', () => {
     expect(to?.[2]).toBeCloseTo(y_pt + side_pt / 2, 2);
     expect(line?.stroke?.width_pt).toBeCloseTo((side_pt / 100) * 2, 2);
     expect(line?.fill).toBeNull();
+  });
+
+  it('is as large as its box allows, and stands in the middle of it', async () => {
+    const page = await lay(drawing(<rect width="100" height="20" />, { viewBox: '0 0 100 20' }));
+    const [rect] = shapesOf(page);
+    const side_pt = (50 * 72) / 25.4;
+    const { y_pt } = page.nodes.find((node) => node.tag === 'svg')?.box ?? { y_pt: 0 };
+    expect(rect?.path[0]?.[2]).toBeCloseTo(y_pt + side_pt * 0.4, 2);
+    expect(rect?.path[2]?.[2]).toBeCloseTo(y_pt + side_pt * 0.6, 2);
   });
 
   it('hands paint from a group to what is in it, and cuts to a clip', async () => {

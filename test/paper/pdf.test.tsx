@@ -1,7 +1,7 @@
 import { PDFArray, PDFDict, PDFHexString, PDFName, PDFRawStream, decodePDFRawStream } from 'pdf-lib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { mm, paperSizes } from '../../src/paper/measures.ts';
-import { nodePress } from '../../src/paper/node.ts';
+import { nodeParts, nodePress } from '../../src/paper/node.ts';
 import type { Page } from '../../src/paper/page.ts';
 import type { Press } from '../../src/paper/press.ts';
 import { denseSheet } from './denseSheet.tsx';
@@ -70,6 +70,76 @@ describe('the text of a PDF', () => {
     const hostile = `<script>alert("1")</script> & 'two' \\( ) Tj ET Q endstream ${'y'.repeat(300)}`;
     const text = await textOf(await press.layOut(oneBox(hostile, { wordBreak: 'break-word' })));
     expect(text.replace(/\s/g, '')).toBe(hostile.replace(/\s/g, ''));
+  });
+});
+
+/** Where each glyph stands, from the start of its words: by the widths the PDF tells and the moves between. */
+async function placesIn(bytes: Uint8Array): Promise<number[]> {
+  const { dicts } = await objectsOf(bytes);
+  const fonts = dicts.find((dict) => dict.has(PDFName.of('Font')))?.lookup(PDFName.of('Font'), PDFDict);
+  const widths = (name: string): number[] => {
+    const font = fonts?.lookup(PDFName.of(name), PDFDict);
+    const inner = font?.lookup(PDFName.of('DescendantFonts'), PDFArray).lookup(0, PDFDict);
+    const list = inner?.lookup(PDFName.of('W'), PDFArray).lookup(1, PDFArray);
+    return list?.asArray().map((each) => Number(String(each))) ?? [];
+  };
+  const places: number[] = [];
+  let [x, size, font] = [0, 0, [0]];
+  for (const line of (await commandsOf(bytes)).split('\n')) {
+    const [, name, points] = /^\/(F\d+) (\S+) Tf$/.exec(line) ?? [];
+    if (name !== undefined) [font, size] = [widths(name), Number(points)];
+    if (line === 'BT') x = 0;
+    if (!line.endsWith(' TJ')) continue;
+    for (const [part] of line.matchAll(/<[0-9A-F]+>|-?[\d.]+/g)) {
+      if (!part.startsWith('<')) x -= (Number(part) / 1000) * size;
+      else {
+        for (const code of part.match(/[0-9A-F]{4}/g) ?? []) {
+          places.push(x);
+          x += ((font[Number.parseInt(code, 16) - 1] ?? 0) / 1000) * size;
+        }
+      }
+    }
+  }
+  return places;
+}
+
+describe('the letters of a PDF', () => {
+  it.each(['AVATAR, To. Ty', 'вода\u0301 моря\u0301, AV', 'Łódź ≥ AV'])(
+    'stand where they were shaped to stand: %s',
+    async (given) => {
+      const { type } = await nodeParts();
+      const page = await press.layOut(oneBox(given, { fontWeight: 800 }));
+      const expected = page.items.flatMap((item) => {
+        if (item.kind === 'shape') return [];
+        let x = 0;
+        return type.shape(item.text, item.weight).flatMap((run) => {
+          const scale = item.size_pt / run.face.unitsPerEm;
+          return run.glyphs.map((glyph) => {
+            const place = x + glyph.right * scale;
+            x += glyph.advance * scale;
+            return place;
+          });
+        });
+      });
+      const places = await placesIn(await press.toPdf(printOf(page)));
+      expect(places).toHaveLength(expected.length);
+      for (const [at, place] of places.entries())
+        expect(Math.abs(place - (expected[at] ?? 0))).toBeLessThan(0.01);
+    },
+  );
+
+  it('stand for their own text, also where two look alike', async () => {
+    const { document } = await objectsOf(
+      await press.toPdf(printOf(await press.layOut(oneBox('a b\u00a0c')))),
+    );
+    const streams = document.context.enumerateIndirectObjects().flatMap(([, object]) => {
+      return object instanceof PDFRawStream
+        ? [new TextDecoder().decode(decodePDFRawStream(object).decode())]
+        : [];
+    });
+    const table = streams.find((stream) => stream.includes('beginbfchar')) ?? '';
+    expect(table).toMatch(/<0020>$/m);
+    expect(table).toMatch(/<00A0>$/m);
   });
 });
 

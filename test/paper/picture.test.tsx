@@ -77,14 +77,12 @@ describe('an SVG', () => {
 
   it('shares ids with another page only where both mean the same', async () => {
     const other = press.toSvg(await press.layOut(denseSheet(paperSizes.Letter)));
+    const whole = ({ name, attributes, children }: Mark): string => {
+      return `${name} ${JSON.stringify([...attributes])} ${children.map(whole).join()}`;
+    };
     const byId = (source: string) => {
       const found = marksIn(readXml(source)).filter((mark) => mark.attributes.has('id'));
-      return new Map(
-        found.map((mark) => [
-          mark.attributes.get('id'),
-          JSON.stringify([[...mark.attributes], mark.children]),
-        ]),
-      );
+      return new Map(found.map((mark) => [mark.attributes.get('id'), whole(mark)]));
     };
     const [one, two] = [byId(svg), byId(other)];
     const shared = [...one.keys()].filter((id) => two.has(id));

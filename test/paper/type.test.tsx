@@ -12,9 +12,10 @@ beforeAll(async () => {
   parts = await nodeParts();
 });
 
-/** The fonts a text is set in, in order. */
-function fontsOf(text: string): string[] {
-  return parts.type.shape(text, 'text').map((run) => run.face.name);
+/** The fonts a text is set in, in order, each with what is set in it. */
+function fontsOf(text: string): string[][] {
+  const textOf = (glyphs: readonly { text: string }[]) => glyphs.map((glyph) => glyph.text).join('');
+  return parts.type.shape(text, 'text').map((run) => [run.face.name, textOf(run.glyphs)]);
 }
 
 async function refusedIn(text: string): Promise<CoverError> {
@@ -42,10 +43,23 @@ describe('the type case', () => {
 
   it('takes each letter from the first font that has it, and a space from the font before it', () => {
     const [latin, latinExt] = ['atkinson-hyperlegible-next-latin', 'atkinson-hyperlegible-next-latin-ext'];
-    expect(fontsOf('Water, 2½ L')).toEqual([latin]);
-    expect(fontsOf('Łódź ok')).toEqual([latinExt, latin, latinExt, latin]);
-    expect(fontsOf('нора, λ')).toEqual(['noto-sans-cyrillic', latin, 'noto-sans-greek']);
-    expect(fontsOf('≥ 2')).toEqual(['open-sans-math', latin]);
+    const [cyrillic, greek] = ['noto-sans-cyrillic', 'noto-sans-greek'];
+    expect(fontsOf('Water, 2½ L')).toEqual([[latin, 'Water, 2½ L']]);
+    expect(fontsOf('Łódź ok')).toEqual([
+      [latinExt, 'Ł'],
+      [latin, 'ód'],
+      [latinExt, 'ź '],
+      [latin, 'ok'],
+    ]);
+    expect(fontsOf('нора λ, a')).toEqual([
+      [cyrillic, 'нора '],
+      [greek, 'λ'],
+      [latin, ', a'],
+    ]);
+    expect(fontsOf('≥ 2')).toEqual([
+      ['open-sans-math', '≥ '],
+      [latin, '2'],
+    ]);
   });
 
   it('kerns: "AV" is narrower than its letters', () => {
