@@ -41,6 +41,7 @@ export const policy = [
   "img-src 'self' blob:",
   "style-src 'self'",
   "font-src 'self'",
+  "manifest-src 'self'",
 ].join('; ');
 
 const types: Readonly<Record<string, string>> = {

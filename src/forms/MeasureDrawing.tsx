@@ -42,7 +42,9 @@ function DimensionLine({ dimension, letter, state }: LineProps) {
   const { from, to, level } = dimension;
   const [x1, y1] = from;
   const [x2, y2] = to;
-  const [x, y] = [(x1 + x2) / 2, (y1 + y2) / 2];
+  // Beside a line that is too short to carry its letter.
+  const aside = Math.abs(y2 - y1) + Math.abs(x2 - x1) < 30 ? 14 : 0;
+  const [x, y] = [(x1 + x2) / 2 + aside, (y1 + y2) / 2];
   const upright = x1 === x2;
   const tick = ([cx, cy]: readonly [number, number]) =>
     upright ? `M${cx - 4},${cy}h8` : `M${cx},${cy - 4}v8`;

@@ -103,23 +103,18 @@ export function startSession(content: PlannerContent, kept: Kept, changed: () =>
 
   function hear(told: Told): void {
     if (told.turn !== turn) return;
-    switch (told.kind) {
-      case 'problems':
-        return inTheWay(told.problems.map((problem) => troubleOf(problem, catalogue, unitsOf(view.now))));
-      case 'uncovered':
-        return inTheWay(uncoveredTroubles(told.uncovered, view.now, catalogue));
-      case 'answers':
-        answers = told.answers;
-        return;
-      case 'side':
-        return side(told);
-      case 'drawn':
-        return drawn(told.sides);
-      case 'failed': {
-        const sentence = planner(catalogue, 'problems.failed', { message: told.message });
-        return inTheWay([{ place: [], kind: 'wrong', sentence }]);
-      }
-    }
+    if (told.kind === 'answers') answers = told.answers;
+    else if (told.kind === 'side') side(told);
+    else if (told.kind === 'drawn') drawn(told.sides);
+    else inTheWay(troublesOf(told));
+  }
+
+  function troublesOf(told: Told): readonly Trouble[] {
+    const units = unitsOf(view.now);
+    if (told.kind === 'problems') return told.problems.map((one) => troubleOf(one, catalogue, units));
+    if (told.kind === 'uncovered') return uncoveredTroubles(told.uncovered, view.now, catalogue);
+    const message = told.kind === 'failed' ? told.message : told.kind;
+    return [{ place: [], kind: 'wrong', sentence: planner(catalogue, 'problems.failed', { message }) }];
   }
 
   function side({ index, side }: Extract<Told, { readonly kind: 'side' }>): void {
@@ -159,12 +154,12 @@ export function startSession(content: PlannerContent, kept: Kept, changed: () =>
   async function open(file: File): Promise<void> {
     if (file.size > mostBytes) {
       const given = { given: String(file.size), max: mostBytes };
-      return refuse([problemSentence({ code: 'fileTooLarge', place: [], ...given }, catalogue)]);
+      refuse([problemSentence({ code: 'fileTooLarge', place: [], ...given }, catalogue)]);
+      return;
     }
     const told = await room.open(new Uint8Array(await file.arrayBuffer()));
-    if (told.kind === 'refused')
-      return refuse(told.problems.map((problem) => problemSentence(problem, catalogue)));
-    replace(draftOf(told.raw), planner(catalogue, 'told.opened', { name: told.raw.name }));
+    if (told.kind === 'refused') refuse(told.problems.map((one) => problemSentence(one, catalogue)));
+    else replace(draftOf(told.raw), planner(catalogue, 'told.opened', { name: told.raw.name }));
   }
 
   function refuse(sentences: readonly string[]): void {

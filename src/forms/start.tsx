@@ -1,7 +1,6 @@
 /** @jsxImportSource preact */
 /** Starts the planner: what was kept on this device, or the system that the address names, or the example. */
 import { render } from 'preact';
-import type { Draft } from './draft.ts';
 import { draftOf } from './draftOf.ts';
 import { exampleDraft } from './firstDrafts.ts';
 import type { PlannerContent } from './messages.ts';
@@ -43,9 +42,8 @@ function openNamed(session: Session): void {
   history.replaceState(null, '', location.pathname);
   const { catalogue, systems } = content;
   const raw = Object.hasOwn(systems, id) ? systems[id] : undefined;
-  if (raw === undefined) return session.tell(planner(catalogue, 'told.unknownSystem', { id }));
-  const draft: Draft = draftOf(raw);
-  session.replace(draft, planner(catalogue, 'told.opened', { name: raw.name }));
+  if (raw === undefined) session.tell(planner(catalogue, 'told.unknownSystem', { id }));
+  else session.replace(draftOf(raw), planner(catalogue, 'told.opened', { name: raw.name }));
 }
 
 /** A card dropped anywhere on the page is opened, and never shown by the browser in place of the page. */
