@@ -10,8 +10,6 @@ const same_pt = 0.01;
 /** How much kerning may move a word, in parts of the type size; what stands farther off was placed there. */
 const kerned_frac = 0.2;
 
-type Growing = { -readonly [key in keyof Piece]: Piece[key] } & { spaced: boolean };
-
 /**
  * Joins the pieces that belong to one word, so that they are shaped together: the layout engine lists "water" and the
  * comma after it apart, but kerns across them. Where the sheet has a space that the engine left out, the words before
@@ -20,29 +18,27 @@ type Growing = { -readonly [key in keyof Piece]: Piece[key] } & { spaced: boolea
 export function joinWords(found: readonly (Piece | Shape)[], settled: Settled, type: Type): Item[] {
   const items: Item[] = [];
   const reading = readingPlace(settled);
-  let words: Growing | null = null;
-  const finish = () => {
-    if (words) items.push(finished(words, type));
-    words = null;
-  };
+  let words: Piece | null = null;
   for (const each of found) {
     if (each.kind === 'shape') {
-      finish();
+      if (words) items.push(finished(words, type));
       items.push(each);
+      words = null;
       continue;
     }
-    const spaceBefore = reading(each);
-    if (words && belongs(words, each) && !spaceBefore) words = join(words, each);
+    const space = reading(each);
+    if (!words) {
+      addSpaceToLast(items, space, { next: each, nodes: settled.nodes });
+      words = each;
+    } else if (space === '' && belongs(words, each)) words = { ...words, text: words.text + each.text };
     else {
-      const next: Growing = { ...each, spaced: isBlank(each.text) };
-      if (words && spaceBefore && belongs(words, each)) next.x_pt = afterSpace_pt(words, each, type);
-      if (words && spaceBefore) addSpace(words);
-      else if (!words && spaceBefore) addSpaceToLast(items, each, settled.nodes);
-      finish();
-      words = next;
+      const before: Piece = { ...words, text: spaced(words.text, space) };
+      items.push(finished(before, type));
+      words =
+        space !== '' && belongs(before, each) ? { ...each, x_pt: afterSpace_pt(before, each, type) } : each;
     }
   }
-  finish();
+  if (words) items.push(finished(words, type));
   return items;
 }
 
@@ -50,23 +46,26 @@ function isBlank(text: string): boolean {
   return text.trim() === '';
 }
 
-function addSpace(words: Growing): void {
-  if (!/\s$/.test(words.text)) words.text += ' ';
+/** Words with the space that follows them, if they do not end in one. */
+function spaced(text: string, space: string): string {
+  return /\s$/.test(text) ? text : text + space;
 }
 
 /** Shapes, such as a line under the words, may stand between two words of one paragraph. */
-function addSpaceToLast(items: Item[], next: Piece, nodes: readonly NodeDraft[]): void {
+function addSpaceToLast(
+  items: Item[],
+  space: string,
+  { next, nodes }: { next: Piece; nodes: readonly NodeDraft[] },
+): void {
   const at = items.findLastIndex((item) => item.kind === 'words');
   const last = items[at];
-  if (last?.kind !== 'words' || /\s$/.test(last.text)) return;
-  if (nodes[last.node]?.paragraph === nodes[next.node]?.paragraph)
-    items[at] = { ...last, text: `${last.text} ` };
+  if (last?.kind !== 'words' || nodes[last.node]?.paragraph !== nodes[next.node]?.paragraph) return;
+  items[at] = { ...last, text: spaced(last.text, space) };
 }
 
-/** Whether a piece is set like these words, on the same line, and they are not yet ended by a blank. */
-function belongs(words: Growing, piece: Piece): boolean {
+/** Whether a piece is set like these words, on the same line. */
+function belongs(words: Piece, piece: Piece): boolean {
   return (
-    !words.spaced &&
     words.node === piece.node &&
     words.size_pt === piece.size_pt &&
     words.weight === piece.weight &&
@@ -76,21 +75,17 @@ function belongs(words: Growing, piece: Piece): boolean {
   );
 }
 
-function join(words: Growing, piece: Piece): Growing {
-  return { ...words, text: words.text + piece.text, spaced: isBlank(piece.text) };
-}
-
 /**
  * In mixed text the engine lists no blanks, and places each piece as if nothing before it were kerned, though it broke
  * the lines by kerned widths. So a word starts where the word before it, with its space, really ends.
  */
-function afterSpace_pt(words: Growing, piece: Piece, type: Type): number {
-  const after_pt = words.x_pt + type.width(`${words.text} `, words.weight, words.size_pt);
+function afterSpace_pt(words: Piece, piece: Piece, type: Type): number {
+  const after_pt = words.x_pt + type.width(words.text, words.weight, words.size_pt);
   return Math.abs(piece.x_pt - after_pt) < words.size_pt * kerned_frac ? after_pt : piece.x_pt;
 }
 
 /** Pieces are laid out side by side; joined, they are a little narrower or wider, as they then are kerned. */
-function finished({ kind: _, spaced: __, ...words }: Growing, type: Type): Words {
+function finished({ kind: _, ...words }: Piece, type: Type): Words {
   const width_pt = type.width(words.text.trimEnd(), words.weight, words.size_pt);
   return {
     ...words,
@@ -105,17 +100,19 @@ function finished({ kind: _, spaced: __, ...words }: Growing, type: Type): Words
 
 const noInk: Ink = { red: 0, green: 0, blue: 0, alpha_frac: 0 };
 
-/** Follows each paragraph's text while its pieces come, and says whether a space stands before a piece. */
-function readingPlace(settled: Settled): (piece: Piece) => boolean {
+/** Follows each paragraph's text while its pieces come, and tells the space that stands before a piece, if any. */
+function readingPlace(settled: Settled): (piece: Piece) => string {
   const places = new Map<number, number>();
   return (piece) => {
     const paragraph = settled.nodes[piece.node]?.paragraph ?? 0;
     const text = settled.paragraphs.get(paragraph) ?? '';
     const from = places.get(paragraph) ?? 0;
-    if (isBlank(piece.text)) return false;
+    if (isBlank(piece.text)) return '';
     const at = text.indexOf(piece.text, from);
-    if (at < 0) return false;
+    if (at < 0) return '';
     places.set(paragraph, at + piece.text.length);
-    return /\s/.test(text.slice(from, at)) && from > 0;
+    const [blank = ''] = from > 0 ? (/\s+/.exec(text.slice(from, at)) ?? []) : [];
+    // Ordinary blanks and line ends are one space; a thin or a binding one is kept as it is.
+    return blank.replace(/[ \t\n]+/g, ' ').slice(0, 1);
   };
 }

@@ -188,6 +188,20 @@ describe('a page', () => {
     expect(textOf(broken)).toBe(`a ${long} z`);
   });
 
+  it('keeps a thin and a binding space as it is, in plain and in mixed text', async () => {
+    const given = 'at 24\u00a0°C, 32\u2009g a day';
+    const plain = await lay(oneBox(given));
+    const mixed = await lay(
+      oneBox(
+        <>
+          at 24{'\u00a0'}°C, <b>32</b>
+          {'\u2009'}g a day
+        </>,
+      ),
+    );
+    expect([textOf(plain), textOf(mixed)]).toEqual([given, given]);
+  });
+
   it('is the same for a component, a fragment, a list and a promise', async () => {
     const Name = ({ children }: { children?: JSXNode }) => <b>{children}</b>;
     const Later = async () => <b>Mill</b>;
