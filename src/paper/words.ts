@@ -30,9 +30,9 @@ export function joinWords(found: readonly (Piece | Shape)[], settled: Settled, t
     if (!words) {
       addSpaceToLast(items, space, { next: each, nodes: settled.nodes });
       words = each;
-    } else if (space === '' && belongs(words, each)) words = { ...words, text: words.text + each.text };
+    } else if (space === '' && belongs(words, each)) words = withText(words, words.text + each.text);
     else {
-      const before: Piece = { ...words, text: spaced(words.text, space) };
+      const before = withText(words, spaced(words.text, space));
       items.push(finished(before, type));
       words =
         space !== '' && belongs(before, each) ? { ...each, x_pt: afterSpace_pt(before, each, type) } : each;
@@ -40,6 +40,10 @@ export function joinWords(found: readonly (Piece | Shape)[], settled: Settled, t
   }
   if (words) items.push(finished(words, type));
   return items;
+}
+
+function withText(words: Piece, text: string): Piece {
+  return { ...words, text };
 }
 
 function isBlank(text: string): boolean {
