@@ -106,7 +106,9 @@ const otherEnding: Readonly<Record<string, string>> = {
 };
 
 function law(check: (figure: Figure, plan: Plan) => void): void {
-  const all = (plan: Plan): void => Object.values(plan.figures).forEach((figure) => check(figure, plan));
+  const all = (plan: Plan): void => {
+    for (const figure of Object.values(plan.figures)) check(figure, plan);
+  };
   for (const [, plan] of plans) all(plan);
   fc.assert(
     fc.property(systems(), (system) => all(planOf(system))),
