@@ -22,6 +22,12 @@ export const unitSuffixes = [
   'g_L',
   'pt',
   's',
+  'm_s',
+  'm2_s',
+  'min',
+  'W',
+  'kWh_d',
+  'kg_m2',
 ] as const;
 
-export type Unit = (typeof unitSuffixes)[number] | 'fish' | 'spoons' | 'ratio' | 'pH';
+export type Unit = (typeof unitSuffixes)[number] | 'fish' | 'spoons' | 'weeks' | 'ratio' | 'pH';
