@@ -1,3 +1,4 @@
+import { maySee } from './edges.ts';
 import { thousandth } from './measures.ts';
 import type { Clip, Ink, Item, Page, Path, Shape, Words } from './page.ts';
 import type { Face, Type } from './type.ts';
@@ -20,6 +21,8 @@ export function outlines(page: Page, type: Type): Outlines {
   const marks: string[] = [];
   let clip: Clip | null = null;
   for (const item of page.items) {
+    // Nothing is lost by it, and a raster that is handed a cut box far off its canvas may end the whole process.
+    if (!maySee(item, page)) continue;
     if (item.clip !== clip) {
       if (clip) marks.push('</g>');
       if (item.clip) marks.push(`<g clip-path="url(#${clipId(desk, item.clip)})">`);

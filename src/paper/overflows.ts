@@ -1,5 +1,5 @@
-import type { Box, Clip, Page, PageNode, Words } from './page.ts';
-import { place } from './path.ts';
+import { type Edges, pathEdges, turned, wordsEdges } from './edges.ts';
+import type { Box, Page, PageNode, Words } from './page.ts';
 
 /** A node whose words do not stay where they belong. */
 export type Overflow = {
@@ -10,15 +10,10 @@ export type Overflow = {
   readonly text: string;
 };
 
-/** From the baseline up to the top of capitals, and down to the foot of a "g", in parts of the type size. */
-const rise_frac = 0.72;
-const fall_frac = 0.22;
 /** How far letters may reach over the top or the foot of their box where lines are set tight. */
 const tight_frac = 0.15;
 /** What rounding may do. */
 const slack_pt = 0.05;
-
-type Edges = { left: number; top: number; right: number; bottom: number };
 
 /** The nodes whose words stick out of the page, a clip or a box, each once. A sheet with any is not to be printed. */
 export function overflows(page: Page): readonly Overflow[] {
@@ -36,11 +31,11 @@ export function overflows(page: Page): readonly Overflow[] {
 }
 
 function wrongOf(words: Words, page: Page, sheet: Edges): Overflow['why'] | null {
-  const flat = edgesOf(words);
+  const flat = wordsEdges(words);
   const seen = words.matrix ? turned(flat, words.matrix) : flat;
   if (!within(seen, sheet, slack_pt)) return 'off the page';
   for (let clip = words.clip; clip; clip = clip.within) {
-    if (!within(seen, clipEdges(clip), slack_pt)) return 'cut';
+    if (!within(seen, pathEdges(clip.path), slack_pt)) return 'cut';
   }
   const tight = words.size_pt * tight_frac;
   for (const box of boxesAround(page, words.node)) {
@@ -49,36 +44,6 @@ function wrongOf(words: Words, page: Page, sheet: Edges): Overflow['why'] | null
     if (!within(flat, roomy, slack_pt)) return 'out of its box';
   }
   return null;
-}
-
-function edgesOf({ x_pt, baseline_pt, width_pt, size_pt }: Words): Edges {
-  const [top, bottom] = [baseline_pt - size_pt * rise_frac, baseline_pt + size_pt * fall_frac];
-  return { left: x_pt, top, right: x_pt + width_pt, bottom };
-}
-
-function turned({ left, top, right, bottom }: Edges, matrix: NonNullable<Words['matrix']>): Edges {
-  const corners = [place(matrix, left, top), place(matrix, right, top), place(matrix, left, bottom)];
-  return around([...corners, place(matrix, right, bottom)]);
-}
-
-function around(points: readonly (readonly [number, number])[]): Edges {
-  const [across, down] = [points.map(([x]) => x), points.map(([, y]) => y)];
-  return {
-    left: Math.min(...across),
-    top: Math.min(...down),
-    right: Math.max(...across),
-    bottom: Math.max(...down),
-  };
-}
-
-/** The box around a clip's path: near its rounded corners a clip cuts a little more than this tells. */
-function clipEdges(clip: Clip): Edges {
-  const points: (readonly [number, number])[] = [];
-  for (const segment of clip.path) {
-    const numbers = segment.slice(1) as number[];
-    for (let at = 0; at < numbers.length; at += 2) points.push([numbers[at] ?? 0, numbers[at + 1] ?? 0]);
-  }
-  return around(points);
 }
 
 function within(inner: Edges, outer: Edges, slack: number): boolean {

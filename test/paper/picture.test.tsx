@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { paperSizes } from '../../src/paper/measures.ts';
 import { nodeParts, nodePress, type Parts } from '../../src/paper/node.ts';
 import { layOut } from '../../src/paper/layOut.ts';
-import type { Page } from '../../src/paper/page.ts';
+import type { Item, Page } from '../../src/paper/page.ts';
 import type { Press } from '../../src/paper/press.ts';
 import { type Mark, readXml } from '../../src/paper/xml.ts';
 import { denseSheet } from './denseSheet.tsx';
@@ -131,6 +131,22 @@ describe('a PNG', () => {
     const page = await press.layOut(denseSheet(paperSizes.Letter));
     const read = readPng(await press.toPng(page, { dpi: 100 }));
     expect([read.width, read.height]).toEqual([850, 1100]);
+  });
+
+  it('is made though a cut box lies far off the page', async () => {
+    const page = await press.layOut(oneBox('a'));
+    const path = [['M', 0, -9000], ['L', 50, -9000], ['L', 50, -8900], ['Z']] as const;
+    const ink = { red: 0, green: 0, blue: 0, alpha_frac: 1 };
+    const far: Item = {
+      kind: 'shape',
+      node: 0,
+      path,
+      fill: { ink, rule: 'nonzero' },
+      stroke: null,
+      clip: { path, rule: 'nonzero', within: null },
+    };
+    const made = await press.toPng({ ...page, items: [far, ...page.items] }, { dpi: 50 });
+    expect(Buffer.from(made).equals(Buffer.from(await press.toPng(page, { dpi: 50 })))).toBe(true);
   });
 
   it('is refused at a resolution that no paper has', async () => {
