@@ -12,7 +12,7 @@ import {
 /** The bytes of the file that was attached under this name; null where the PDF is damaged or has no such file. */
 export async function readAttachment(pdf: Uint8Array, name: string): Promise<Uint8Array | null> {
   try {
-    const document = await PDFDocument.load(pdf, { updateMetadata: false });
+    const document = await PDFDocument.load(pdf, { updateMetadata: false, throwOnInvalidObject: true });
     for (const [, object] of document.context.enumerateIndirectObjects()) {
       const file = object instanceof PDFDict && fileName(object) === name ? streamOf(object) : null;
       if (file) return decodePDFRawStream(file).decode();
