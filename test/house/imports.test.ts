@@ -13,7 +13,10 @@ import {
 
 const imports = sources.flatMap((file) => importsOf(file));
 
-/** Rooms that a room may take from. `sheets` takes from `paper` only what `sheetsFromPaper` says. */
+/** Of paper a sheet may use its measures, and what the press says of a page that it laid out; else only types. */
+const sheetsFromPaper = /\/(measures|overflows)\.ts$/;
+
+/** Rooms that a room may take from. */
 const mayTakeFrom: Readonly<Record<string, readonly string[]>> = {
   core: ['core'],
   wording: ['wording', 'core'],
@@ -62,9 +65,9 @@ function directionProblems(all: readonly Import[]): readonly string[] {
       room === 'sheets' &&
       into === 'paper' &&
       one.kind === 'value' &&
-      !one.target.endsWith('/measures.ts')
+      !sheetsFromPaper.test(one.target)
     ) {
-      return [said(one, 'sheets take values only from paper/measures.ts, else types')];
+      return [said(one, 'sheets take values only from paper/measures.ts and paper/overflows.ts, else types')];
     }
     if (into === 'core' && typesOfCoreOnly.includes(room) && one.kind === 'value') {
       return [said(one, `${room} takes only types from core; a printed number comes with the plan`)];

@@ -1,10 +1,12 @@
 /** The figures of one bed, each with its steps and notes. */
+import { surfaceSteps } from '../geometry/surfaceSteps.ts';
 import { volumeStep } from '../geometry/volumeStep.ts';
 import { standpipeHead_mm } from '../hydraulics/standpipe.ts';
 import { standpipeStep } from '../hydraulics/standpipeStep.ts';
 import type { Note } from '../note.ts';
 import type { Bed, Pump, Range } from '../system.ts';
-import type { Figure, Step } from './figure.ts';
+import type { Figure } from './figure.ts';
+import { timesStep } from './vessel.ts';
 import { byHand, figure, quantity } from './write.ts';
 
 /** The water and the media of one bed. */
@@ -49,17 +51,12 @@ function key(of: BedWater, name: string): string {
 }
 
 function wetMediaFigure(of: BedWater, one_L: number): Figure {
-  const steps: Step[] = [volumeStep(of.bed.container, of.line_mm)];
-  if (of.bed.count > 1) {
-    steps.push(
-      byHand(
-        quantity('W', 'wetMedia', of.wetMedia_L, 'L'),
-        'n × V',
-        [quantity('n', 'equalContainers', of.bed.count, 'ratio'), quantity('V', 'oneContainer', one_L, 'L')],
-        'geometry',
-      ),
-    );
-  }
+  const { container, count } = of.bed;
+  const steps = [
+    ...surfaceSteps(container, of.line_mm),
+    volumeStep(container, of.line_mm),
+    ...timesStep(count, one_L, quantity('W', 'wetMedia', of.wetMedia_L, 'L')),
+  ];
   return figure({
     key: key(of, 'wetMedia_L'),
     value: of.wetMedia_L,

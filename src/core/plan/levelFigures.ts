@@ -1,11 +1,9 @@
 /** The figures of the levels, each with its steps and notes. */
-import { volumeStep } from '../geometry/volumeStep.ts';
 import type { Note } from '../note.ts';
-import type { Range, Vessel } from '../system.ts';
+import type { Range } from '../system.ts';
 import { type BedPlan, floodsAndDrains } from './beds.ts';
 import type { Figure } from './figure.ts';
-import { type LowerVessel, waterSteps } from './lowerVessel.ts';
-import { full_L, timesStep } from './vessel.ts';
+import { type LowerVessel, waterBelow_L, waterSteps } from './lowerVessel.ts';
 import { byHand, figure, quantity } from './write.ts';
 
 /**
@@ -32,13 +30,16 @@ export function tankFullFigure(tank: LowerVessel, tankFull_L: number): Figure {
  * @returns sumpFull_L
  * @source geometry
  */
-export function sumpFullFigure(sump: Vessel): Figure {
-  const value = full_L(sump);
-  const steps = [
-    volumeStep(sump.container, sump.full_mm),
-    ...timesStep(sump.count, value / sump.count, quantity('S', 'sumpFull', value, 'L')),
-  ];
-  return figure({ key: 'sumpFull_L', value, unit: 'L', safeSide: 'down', confidence: 'measured', steps });
+export function sumpFullFigure(sump: LowerVessel): Figure {
+  const value = waterBelow_L(sump, sump.vessel.full_mm);
+  return figure({
+    key: 'sumpFull_L',
+    value,
+    unit: 'L',
+    safeSide: 'down',
+    confidence: 'measured',
+    steps: waterSteps(sump, sump.vessel.full_mm, quantity('S', 'sumpFull', value, 'L')),
+  });
 }
 
 /**

@@ -61,7 +61,7 @@ export function levels(system: System, beds: readonly BedPlan[]): Levels {
     systemWater_L,
     figures: [
       tankFullFigure(tank, tankFull_L),
-      ...(system.sump ? [sumpFullFigure(system.sump)] : []),
+      ...(system.sump ? [sumpFullFigure(source)] : []),
       movedFigure(beds, moved),
       ...lowFigures(
         source,

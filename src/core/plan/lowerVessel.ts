@@ -2,6 +2,7 @@
 import { depthWhere_mm } from '../geometry/depthWhere.ts';
 import { rim_mm } from '../geometry/rim.ts';
 import { volume_L } from '../geometry/container.ts';
+import { surfaceSteps } from '../geometry/surfaceSteps.ts';
 import { volumeStep } from '../geometry/volumeStep.ts';
 import type { Bed, System, Vessel } from '../system.ts';
 import type { Quantity, Step } from './figure.ts';
@@ -42,17 +43,8 @@ export function fishTank(system: System): LowerVessel {
   return { name: 'tank', vessel: system.tank, baskets };
 }
 
-/**
- * Room that the media of baskets takes below a height.
- * Wet media times the share that is stone, in the tightest heap.
- * @param baskets beds that stand in a vessel
- * @param depth_mm height over the vessel's inside floor, 0 or more
- * @returns litres
- * @valid media to its top; baskets of thin mesh
- * @source geometry
- * @example stone_L([], 300) // 0
- */
-export function stone_L(baskets: readonly Basket[], depth_mm: number): number {
+/** Room that the media of baskets takes below a height: wet media times the share that is stone, in the tightest heap. */
+function stone_L(baskets: readonly Basket[], depth_mm: number): number {
   return baskets.reduce((sum, bed) => {
     const wet_mm = Math.max(0, Math.min(bed.mediaDepth_mm, depth_mm - bed.above_mm));
     return sum + volume_L(bed.container, wet_mm) * bed.count * (1 - bed.media.void_frac.low);
@@ -91,18 +83,19 @@ export function levelOf_mm(of: LowerVessel, water_L: number): number {
 }
 
 /**
- * The steps to the water below a height: one container, all of them, less the media.
+ * The steps to the water below a height: where walls slope the surface, one container, all of them, less the media.
  * @param of the vessel and its baskets
  * @param depth_mm height over its inside floor
  * @param gives the water, as the figure names it
- * @returns one to three steps, the last of which gives the water
+ * @returns one to five steps, the last of which gives the water
  * @source geometry
  */
 export function waterSteps(of: LowerVessel, depth_mm: number, gives: Quantity): readonly Step[] {
   const { container, count } = of.vessel;
   const one = volumeStep(container, depth_mm);
   const stone = stone_L(of.baskets, depth_mm);
-  if (stone === 0) return [one, ...timesStep(count, one.gives.value, gives)];
+  const shape = [...surfaceSteps(container, depth_mm), one];
+  if (stone === 0) return [...shape, ...timesStep(count, one.gives.value, gives)];
   const gross = count === 1 ? one.gives : quantity('G', 'grossVolume', one.gives.value * count, 'L');
   const less = byHand(
     gives,
@@ -110,5 +103,5 @@ export function waterSteps(of: LowerVessel, depth_mm: number, gives: Quantity): 
     [gross, quantity('S', 'stoneInTank', stone, 'L')],
     'geometry',
   );
-  return [one, ...timesStep(count, one.gives.value, gross), less];
+  return [...shape, ...timesStep(count, one.gives.value, gross), less];
 }

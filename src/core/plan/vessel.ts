@@ -1,21 +1,8 @@
 /** The tank and the sump: volumes of equal containers that stand level with each other. */
-import { depthAt_mm, volume_L } from '../geometry/container.ts';
-import type { Container, Vessel } from '../system.ts';
+import { depthAt_mm } from '../geometry/container.ts';
+import type { Container } from '../system.ts';
 import type { Quantity, Step } from './figure.ts';
 import { byHand, quantity } from './write.ts';
-
-/**
- * Volume of a vessel at its full line, all of its equal containers together.
- * Volume of one at the full line, times their number.
- * @param vessel tank or sump
- * @returns litres
- * @valid equal containers that stand level with each other
- * @source geometry
- * @example full_L({ container: { shape: 'box', length_mm: 1000, width_mm: 800, depth_mm: 500 }, count: 2, full_mm: 300, above_mm: 0 }) // 480
- */
-export function full_L(vessel: Vessel): number {
-  return volume_L(vessel.container, vessel.full_mm) * vessel.count;
-}
 
 /**
  * Depth at which equal, joined containers stand when together they hold a volume.
