@@ -1,7 +1,6 @@
-import { execFileSync } from 'node:child_process';
 import { createServer, type Server } from 'node:http';
-import { readFile, stat } from 'node:fs/promises';
-import { extname, join, normalize } from 'node:path';
+import { access, constants, readFile, stat } from 'node:fs/promises';
+import { delimiter, extname, join, normalize } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
 
 /** Nothing that a test opens may reach out: no updates, no syncing, no first-run pages. */
@@ -15,17 +14,26 @@ const quiet = [
   '--disable-sync',
 ];
 
+const names = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'];
+
 /** The system's Chromium if it has one, else the one that a package carries. */
 async function findChromium(): Promise<string> {
-  for (const name of ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome']) {
-    try {
-      return execFileSync('which', [name], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] }).trim();
-    } catch {
-      // Not this one.
-    }
+  const { PATH = '' } = process.env;
+  const places = PATH.split(delimiter).flatMap((folder) => names.map((name) => join(folder, name)));
+  for (const place of places) {
+    if (await isProgram(place)) return place;
   }
   const carried = await import('@sparticuz/chromium');
   return carried.default.executablePath();
+}
+
+async function isProgram(place: string): Promise<boolean> {
+  try {
+    await access(place, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 export async function openBrowser(): Promise<Browser> {

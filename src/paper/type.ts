@@ -120,8 +120,11 @@ function chooseFace(grapheme: string, faces: readonly Face[], before: Face | und
   return face;
 }
 
+/** One for all text: the shaper's memory is freed only when a collector comes by. */
+const buffer = new harfbuzz.Buffer();
+
 function shapeRun(face: Face, text: string): readonly Glyph[] {
-  const buffer = new harfbuzz.Buffer();
+  buffer.reset();
   buffer.addText(text);
   buffer.guessSegmentProperties();
   harfbuzz.shape(face.font, buffer);
