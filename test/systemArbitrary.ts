@@ -82,7 +82,7 @@ const shapes: { readonly [S in Shape]: fc.Arbitrary<Container> } = {
     })),
   dipTable: fc
     .tuple(
-      fc.array(fc.tuple(fc.integer({ min: 40, max: 160 }), between(0.2, 1)), { minLength: 2, maxLength: 8 }),
+      fc.array(fc.tuple(fc.integer({ min: 60, max: 160 }), between(0.2, 1)), { minLength: 2, maxLength: 8 }),
       between(1, 1.1),
     )
     .map(([rises, above]) => dipTable(rises, above)),
@@ -121,8 +121,8 @@ const bedSeed = fc.record({
   count: fc.integer({ min: 1, max: 3 }),
   media: fc.constantFrom(...Object.keys(content.media)),
   bucketShare: maybe(between(0.1, 0.9)),
-  mediaShare: between(0.5, 1),
-  lineShare: between(0.4, 1),
+  mediaShare: between(0.6, 1),
+  lineShare: between(0.5, 1),
   drainedShare: fc.oneof(fc.constant(0), between(0, 0.8)),
   standpipeBore_mm: maybe(fc.integer({ min: 15, max: 110 })),
   higher_mm: fc.integer({ min: 0, max: 900 }),

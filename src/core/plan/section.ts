@@ -75,7 +75,7 @@ function inTankBeds(
   const left = leftOf(tank);
   const inside = rightOf(tank) - left;
   const fit = Math.max(1, Math.floor(inside / Math.max(...all.map((one) => one.width_mm + gap_mm / 3))));
-  const shown = all.slice(0, fit);
+  const shown = mostOf(all, fit);
   return shown.map(({ of, copy }, i) => {
     const middle_mm = left + (inside / shown.length) * (i + 0.5);
     return bedVessel(of, { middle_mm, floor_mm: system.tank.above_mm + of.bed.above_mm }, copy);
@@ -101,6 +101,13 @@ const widestRow = 2.4;
 /** Of equal beds only the first is drawn: the drawing stays large enough to read, and the label says how many. */
 function first(row: readonly One[]): readonly One[] {
   return row.filter((one) => one.copy === 0);
+}
+
+/** As many as there is room for, but one of every bed at least, in the order of the beds. */
+function mostOf(all: readonly One[], room: number): readonly One[] {
+  const ones = first(all);
+  const more = all.filter((one) => !ones.includes(one)).slice(0, Math.max(0, room - ones.length));
+  return all.filter((one) => ones.includes(one) || more.includes(one));
 }
 
 function copies(of: BedPlan, count: number): readonly One[] {
