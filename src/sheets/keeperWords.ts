@@ -104,7 +104,8 @@ function stepWords(figure: Figure, input: SheetInput): StepWords {
     name: figureName(figure.key, input.system.beds.length, input.words.catalogue),
     result: figureValue(figure, input.words.catalogue, input.units),
     lines: figure.steps
-      .filter((step) => step.formula !== '')
+      // Where a leaning wall meets the water is measured with a tape; how it is worked out the plan shows.
+      .filter((step) => step.formula !== '' && !step.gives.term.startsWith('surface'))
       .map((step) => stepLine(step, input.words.catalogue, input.words.terms)),
     sources: marks(figure.key, input),
   };

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { System } from '../../src/core/system.ts';
 import { CoverError } from '../../src/paper/cover.ts';
+import { tagPage } from '../../src/paper/tags.ts';
 import { cardPages, content, faultsOf, inputOf, textOf, wordsOf } from './laidOut.ts';
 
 function system(id: string): System {
@@ -102,6 +103,20 @@ describe('every card', () => {
         (page ? wordsOf(page) : []).filter((word) => word.size_pt < least - 0.01).map((word) => word.text);
       expect(small(front, 11)).toEqual([]);
       for (const page of others) expect(small(page, 8.5)).toEqual([]);
+    }
+  });
+
+  test('is put together so that a screen reader finds its parts', async () => {
+    for (const { system: one } of content.systems) {
+      const pages = await cardPages(inputOf(one));
+      expect(
+        pages.flatMap((page) => tagPage(page).faults),
+        one.id,
+      ).toEqual([]);
+      const [front] = pages;
+      const roles = (front?.nodes ?? []).map((node) => node.role);
+      expect(roles.filter((role) => role === 'H1')).toHaveLength(1);
+      expect(roles.filter((role) => role === 'H2').length).toBeGreaterThanOrEqual(4);
     }
   });
 

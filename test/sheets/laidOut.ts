@@ -77,7 +77,10 @@ function overlaps(all: readonly Words[]): readonly string[] {
   return rects.flatMap((a, i) =>
     rects
       .slice(i + 1)
-      .filter((b) => overlap(a.left, a.right, b.left, b.right) > 0.6 && overlap(a.top, a.bottom, b.top, b.bottom) > 0.6)
+      .filter(
+        (b) =>
+          overlap(a.left, a.right, b.left, b.right) > 0.6 && overlap(a.top, a.bottom, b.top, b.bottom) > 0.6,
+      )
       .map((b) => `"${a.text}" lies on "${b.text}"`),
   );
 }

@@ -52,7 +52,9 @@ function Row({ reading, kind }: { reading: Reading; kind: 'TH' | 'TD' }) {
       <div data-role={kind} style={{ display: 'flex', flex: 1 }}>
         {reading.act}
       </div>
-      <div style={{ display: 'flex', fontSize: size.source, fontWeight: weight.text }}>{reading.marks}</div>
+      <div data-role={kind} style={{ display: 'flex', fontSize: size.source, fontWeight: weight.text }}>
+        {reading.marks}
+      </div>
     </div>
   );
 }
