@@ -21,6 +21,10 @@ const otherMeaning: Readonly<Record<string, string>> = {
 /** Exported functions of the core that give a number without a unit, each with the reason. */
 const unitless: Readonly<Record<string, string>> = {
   wholeCount: 'a count of whole things',
+  reynolds: 'a ratio',
+  frictionFactor: 'a ratio',
+  twoK: 'a ratio, in velocity heads',
+  bendK: 'a ratio, in velocity heads',
 };
 
 const known: ReadonlySet<string> = new Set(unitSuffixes);

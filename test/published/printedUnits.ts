@@ -21,9 +21,26 @@ const printed: Readonly<Record<string, { readonly ours: string; readonly factor:
   galUS: { ours: 'L', factor: galUS_L },
   'm3/s': { ours: 'L_h', factor: 3.6e6 },
   'ft3/s': { ours: 'L_h', factor: 3600 * ft3_L },
+  'L/h': { ours: 'L_h', factor: 1 },
+  'L/min': { ours: 'L_h', factor: 60 },
+  'L/s': { ours: 'L_h', factor: 3600 },
+  'galUS/min': { ours: 'L_h', factor: 60 * galUS_L },
   'galUK/min': { ours: 'L_h', factor: 60 * galUK_L },
   'g/d': { ours: 'g_d', factor: 1 },
   frac: { ours: 'frac', factor: 1 },
+  ft2: { ours: 'm2', factor: (0.012 * inch_mm) ** 2 },
+  'm/s': { ours: 'm_s', factor: 1 },
+  'm/d': { ours: 'm_s', factor: 1 / 86_400 },
+  'galUS/d/ft2': { ours: 'm_s', factor: galUS_L / 1000 / (0.012 * inch_mm) ** 2 / 86_400 },
+  'm2/s': { ours: 'm2_s', factor: 1 },
+  'kg/m3': { ours: 'kg_m3', factor: 1 },
+  kg: { ours: 'kg', factor: 1 },
+  s: { ours: 's', factor: 1 },
+  min: { ours: 's', factor: 60 },
+  W: { ours: 'W', factor: 1 },
+  // Head: metres of water, which our formulas keep as metres.
+  mWater: { ours: 'm', factor: 1 },
+  ratio: { ours: 'ratio', factor: 1 },
 };
 
 type Input = number | string | Readonly<Record<string, number | string>>;
@@ -41,7 +58,8 @@ export function inOurUnit(input: Input): unknown {
 /** What a formula gave, in the unit of the printed value; the two must measure the same thing. */
 export function inPrintedUnit(value: number, formula: string, name: string): number {
   const { ours, factor } = unit(name);
-  if (!formula.endsWith(`_${ours}`)) throw new Error(`${formula} does not give what ${name} measures`);
+  const measures = formula.includes('_') ? formula.endsWith(`_${ours}`) : ours === 'ratio';
+  if (!measures) throw new Error(`${formula} does not give what ${name} measures`);
   return value / factor;
 }
 

@@ -16,11 +16,20 @@ import { prismatoidVolume_L } from '../../src/core/geometry/prismatoid.ts';
 import { measureAt_mm } from '../../src/core/geometry/taper.ts';
 import { taperedBoxVolume_L } from '../../src/core/geometry/taperedBox.ts';
 import { taperedRoundDepth_mm, taperedRoundVolume_L } from '../../src/core/geometry/taperedRound.ts';
+import { fullPipeFlow_L_h } from '../../src/core/hydraulics/bellSiphon.ts';
+import { drainTime_s } from '../../src/core/hydraulics/draining.ts';
+import { fittingLoss_m, twoK } from '../../src/core/hydraulics/fittings.ts';
+import { frictionFactor, frictionLoss_m } from '../../src/core/hydraulics/friction.ts';
 import { orificeFlow_L_h } from '../../src/core/hydraulics/orifice.ts';
+import { bucket_s, hydraulicPower_W } from '../../src/core/hydraulics/power.ts';
+import { reynolds, velocity_m_s } from '../../src/core/hydraulics/reynolds.ts';
+import { settlerArea_m2 } from '../../src/core/hydraulics/settler.ts';
 import { standpipeFlow_L_h, standpipeHead_mm } from '../../src/core/hydraulics/standpipe.ts';
+import { waterDensity_kg_m3, waterViscosity_m2_s } from '../../src/core/hydraulics/waterProperties.ts';
 import { weirFlow_L_h } from '../../src/core/hydraulics/weir.ts';
 import { ration_g_d } from '../../src/core/stocking/feed.ts';
 import { unionised_frac } from '../../src/core/water/ammonia.ts';
+import { floodedBed_kg } from '../../src/core/weight/full.ts';
 import { coreFormulas } from './coreFormulas.ts';
 import { inOurUnit, inPrintedUnit } from './printedUnits.ts';
 
@@ -28,11 +37,19 @@ const formulas: Readonly<Record<string, (...inputs: never[]) => number>> = {
   area_m2,
   boxArea_m2,
   boxVolume_L,
+  bucket_s,
   chord_mm,
   circleArea_m2,
   cylinderVolume_L,
   depthAt_mm,
+  drainTime_s,
   ellipseArea_m2,
+  fittingLoss_m,
+  floodedBed_kg,
+  frictionFactor,
+  frictionLoss_m,
+  fullPipeFlow_L_h,
+  hydraulicPower_W,
   lyingCylinderVolume_L,
   measureAt_mm,
   obroundArea_m2,
@@ -40,14 +57,20 @@ const formulas: Readonly<Record<string, (...inputs: never[]) => number>> = {
   orificeFlow_L_h,
   prismatoidVolume_L,
   ration_g_d,
+  reynolds,
   rim_L,
+  settlerArea_m2,
   standpipeFlow_L_h,
   standpipeHead_mm,
   taperedBoxVolume_L,
   taperedRoundDepth_mm,
   taperedRoundVolume_L,
+  twoK,
   unionised_frac,
+  velocity_m_s,
   volume_L,
+  waterDensity_kg_m3,
+  waterViscosity_m2_s,
   weirFlow_L_h,
   width_mm,
 };
