@@ -29,8 +29,14 @@ export function extentOf(section: Section): Extent {
   ];
   const xs = points.map(([x]) => x);
   const ys = points.map(([, y]) => y);
-  const bottom = standsOnFloor(section) === 'yes' ? Math.min(...ys, 0) : Math.min(...ys);
-  return { left: Math.min(...xs), right: Math.max(...xs), bottom, top: Math.max(...ys) };
+  // A tank that is sunk up to its rim lies below the floor as a whole, and the floor is still drawn.
+  const heights = standsOnFloor(section) === 'yes' ? [...ys, 0] : ys;
+  return {
+    left: Math.min(...xs),
+    right: Math.max(...xs),
+    bottom: Math.min(...heights),
+    top: Math.max(...heights),
+  };
 }
 
 /** Half of the widest line, so that a wall at the edge of the box is not cut. */

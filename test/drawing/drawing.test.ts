@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { planOf } from '../../src/core/plan/planOf.ts';
+import type { System } from '../../src/core/system.ts';
 import { band } from '../../src/drawing/band.ts';
 import { spanAt } from '../../src/drawing/fills.ts';
 import { extentOf, fitInto, roundLength_mm } from '../../src/drawing/fit.ts';
@@ -259,5 +260,14 @@ describe('the inside of a vessel at a height', () => {
   test('is nowhere above the rim and below the floor', () => {
     expect(spanAt(tub, 501)).toBeNull();
     expect(spanAt(tub, -1)).toBeNull();
+  });
+});
+
+describe('a tank that is sunk into the ground up to its rim', () => {
+  test('lies below the floor, and both stay in the drawing', () => {
+    const sunk = { ...content.systems[0]?.system, id: 'sunk', name: 'Sunk', place: '' } as System;
+    const tank = { ...sunk.tank, above_mm: -sunk.tank.container.depth_mm - 400 };
+    const { section } = planOf({ ...sunk, tank, beds: [], pump: null, sump: null });
+    expect(extentOf(section).top).toBe(0);
   });
 });
