@@ -91,6 +91,14 @@ describe('labels that are pushed apart', () => {
     ).toEqual([30, 50]);
   });
 
+  test('share the way where they overlap by little', () => {
+    const close = [
+      { middle: 50, height: 20 },
+      { middle: 66, height: 20 },
+    ];
+    expect(pushApart(close, 0, 100)).toEqual([38, 58]);
+  });
+
   test('are packed from the top where there are too many', () => {
     const many = Array.from({ length: 4 }, () => ({ middle: 90, height: 30 }));
     expect(pushApart(many, 0, 100)).toEqual([0, 30, 60, 90]);
@@ -105,6 +113,8 @@ describe('a band', () => {
     expect(ticks.map((tick) => tick.value)).toEqual([10, 20, 28, 36]);
     const xs = ticks.map((tick) => tick.x);
     expect(xs[0]).toBeCloseTo(1000 - (xs[3] ?? 0), 9);
+    // Wide enough to be seen, hatched, from a step away.
+    expect(xs[0]).toBeGreaterThan(100);
     expect(((xs[1] ?? 0) - (xs[0] ?? 0)) / ((xs[2] ?? 0) - (xs[1] ?? 0))).toBeCloseTo(10 / 8, 9);
   });
 

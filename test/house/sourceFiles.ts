@@ -184,6 +184,8 @@ function isDeclared(node: ts.Identifier): boolean {
     ts.isParameter(parent) ||
     ts.isBindingElement(parent) ||
     ts.isFunctionDeclaration(parent) ||
+    ts.isTypeAliasDeclaration(parent) ||
+    ts.isInterfaceDeclaration(parent) ||
     ts.isImportSpecifier(parent) ||
     ts.isImportClause(parent);
   return declares && parent.name === node;
