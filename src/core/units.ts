@@ -28,6 +28,14 @@ export const unitSuffixes = [
   'W',
   'kWh_d',
   'kg_m2',
+  'g_h',
+  'L_min',
+  'mg_kg_h',
+  'g_m2_d',
+  'm2_m3',
+  'g_mol',
+  'mmol_L',
+  'mg_mmol',
 ] as const;
 
 export type Unit = (typeof unitSuffixes)[number] | 'fish' | 'spoons' | 'weeks' | 'ratio' | 'pH';
