@@ -78,7 +78,7 @@ export function settleStyle(style: Style, tag: string, path: string, index: numb
   return { ...settled, fontWeight: weight };
 }
 
-export function nodeMark(index: number): string {
+function nodeMark(index: number): string {
   return `node-${index}`;
 }
 

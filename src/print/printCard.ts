@@ -13,7 +13,7 @@ import type { SheetInput, Words } from '../sheets/sheet.ts';
 const dpi = 300;
 
 /** What the card of a system is made from. */
-export function sheetInput(of: ReadSystem, words: Words, day: string): SheetInput {
+function sheetInput(of: ReadSystem, words: Words, day: string): SheetInput {
   const { system, sheet } = of;
   return { system, plan: planOf(system), words, paper: sheet.paper, units: sheet.units, day };
 }

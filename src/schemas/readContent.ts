@@ -24,7 +24,7 @@ import { wordingFile } from './wording.ts';
 import { readYaml, type YamlFile } from './yamlFile.ts';
 
 /** Larger files are refused without being read: nobody types two million characters. */
-export const mostBytes = 2_000_000;
+const mostBytes = 2_000_000;
 
 /**
  * Reads a content folder.

@@ -7,7 +7,7 @@ import { line, prose, whole } from './fields.ts';
  * word-for-word reprint. quoted: only as quoted in another text. unread: from memory, to be confirmed.
  * none: no document stands behind it.
  */
-export const waysSeen = ['read', 'quoted', 'unread', 'none'] as const;
+const waysSeen = ['read', 'quoted', 'unread', 'none'] as const;
 
 export const sourceFile = z.strictObject({
   /** Short form for the foot of a sheet: "FAO 589 (2014)". */

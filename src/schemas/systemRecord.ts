@@ -6,7 +6,7 @@ import type { Problem } from '../core/problem.ts';
 import type { SystemFile } from './systemFile.ts';
 
 /** Raised when an older Bedfirst could no longer read what a newer one writes. */
-export const recordVersion = 1;
+const recordVersion = 1;
 
 /** More than any real system takes; a larger text is not ours. */
 const mostCharacters = 2_000_000;

@@ -37,7 +37,7 @@ export function otherUnit(typed: string, value: unknown, known: readonly string[
 }
 
 /** `standpipeBore_mm` in `standpipeBore` and `mm`; the unit is empty where the key carries none. */
-export function splitKey(key: string): readonly [stem: string, unit: string] {
+function splitKey(key: string): readonly [stem: string, unit: string] {
   const cut = key.indexOf('_');
   return cut < 0 ? [key, ''] : [key.slice(0, cut), key.slice(cut + 1)];
 }

@@ -42,7 +42,8 @@ export function weighing(input: SheetInput): readonly { readonly mass: string; r
 
 /** Cautions and stops of the plan as sentences, stops first, each once. */
 export function doubts(input: SheetInput): readonly string[] {
-  const notes = Object.values(input.plan.figures).flatMap((figure) => figure.notes);
+  const onThisCard = Object.values(input.plan.figures).filter(mayStand);
+  const notes = onThisCard.flatMap((figure) => figure.notes);
   const order = ['stop', 'caution'] as const;
   const sentences = order.flatMap((level) =>
     notes
@@ -80,6 +81,41 @@ const onCard = new Set([
   'tanMax_mg_L',
 ]);
 
+/** Figures that stand on the card only as a reading, or only when they warn. */
+const besides = new Set([
+  'waterHeld_L',
+  'dryLayer_mm',
+  'overLip_mm',
+  'tankLow_mm',
+  'sumpLow_mm',
+  'drawdown_mm',
+  'tankWanted_L',
+  'afterPowerCut_L',
+  'freeboard_mm',
+  'intakeCover_mm',
+  'fishNeed_L',
+  'fishPresent',
+  'fishMass_kg',
+  'ration_frac',
+  'aliveFrom_degC',
+  'noFeedBelow_degC',
+  'goodFrom_degC',
+  'goodTo_degC',
+  'callAbove_degC',
+  'aliveTo_degC',
+  'nitriteMax_mg_L',
+  'nitrateMax_mg_L',
+  'oxygenMin_mg_L',
+  'pHMin',
+  'pHMax',
+]);
+
+/** Whether the card speaks of this figure at all; everything else is for the plan and for other sheets. */
+function mayStand(figure: Figure): boolean {
+  const key = figure.key.replace(/^bed\d+\./, '');
+  return onCard.has(key) || besides.has(key);
+}
+
 /** The steps behind the figures and warnings of the card. */
 export function cardSteps(input: SheetInput): readonly StepWords[] {
   return Object.values(input.plan.figures)
@@ -92,7 +128,7 @@ function isOnCard(figure: Figure, input: SheetInput): boolean {
   const said =
     input.system.beds.length === 1 && (figure.key === 'wetMedia_L' || figure.key === 'waterMoved_L');
   const printed = onCard.has(figure.key.replace(/^bed\d+\./, '')) || !isWorked(figure);
-  return !said && (printed || figure.notes.some((note) => note.level !== 'info'));
+  return mayStand(figure) && !said && (printed || figure.notes.some((note) => note.level !== 'info'));
 }
 
 function isWorked(figure: Figure): boolean {
@@ -112,7 +148,7 @@ function stepWords(figure: Figure, input: SheetInput): StepWords {
 }
 
 /** The numbers in brackets that point from a figure to its sources. */
-export function marks(key: string, input: SheetInput): string {
+function marks(key: string, input: SheetInput): string {
   const order = sourceOrder(input);
   const sources = input.plan.figures[key]?.sources ?? [];
   return sources.map((source) => `[${order.indexOf(source) + 1}]`).join('');

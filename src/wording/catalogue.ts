@@ -20,11 +20,6 @@ export function say(
   });
 }
 
-/** Whether the catalogue holds a sentence under this key. */
-export function holds(catalogue: Catalogue, key: string): 'yes' | 'no' {
-  return typeof lookUp(catalogue, key) === 'string' ? 'yes' : 'no';
-}
-
 function find(catalogue: Catalogue, key: string): string {
   const found = lookUp(catalogue, key);
   if (typeof found !== 'string') throw new RangeError(`no sentence ${key} in the catalogue`);

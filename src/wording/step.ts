@@ -29,13 +29,13 @@ const signs: Readonly<Record<string, string>> = {
 };
 
 /** A number of a step with its unit, in the units of the core: the steps are worked in litres and millimetres. */
-export function worked(of: Quantity): string {
+function worked(of: Quantity): string {
   const sign = signs[of.unit] ?? of.unit;
   return sign === '' ? precise(of.value) : `${precise(of.value)}${unitSpace}${sign}`;
 }
 
 /** The name of a term; a term without a file shows its key, and a house test refuses it. */
-export function termName(key: string, terms: Terms): string {
+function termName(key: string, terms: Terms): string {
   return terms[key]?.name ?? key;
 }
 

@@ -21,6 +21,7 @@ const otherMeaning: Readonly<Record<string, string>> = {
 /** Exported functions of the core that give a number without a unit, each with the reason. */
 const unitless: Readonly<Record<string, string>> = {
   wholeCount: 'a count of whole things',
+  numberOf: 'the value of any figure, in the unit of that figure',
   reynolds: 'a ratio',
   frictionFactor: 'a ratio',
   twoK: 'a ratio, in velocity heads',

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Step } from '../../src/core/plan/figure.ts';
 import type { Note } from '../../src/core/note.ts';
-import { type Catalogue, holds, say } from '../../src/wording/catalogue.ts';
+import { type Catalogue, say } from '../../src/wording/catalogue.ts';
 import { dayText } from '../../src/wording/date.ts';
 import { noteSentence } from '../../src/wording/note.ts';
 import { shorten } from '../../src/wording/shorten.ts';
@@ -44,11 +44,6 @@ describe('the catalogue', () => {
     expect(() => say(words, 'notes.nothing')).toThrow('no sentence notes.nothing');
     expect(() => say(words, 'notes')).toThrow('no sentence notes');
     expect(() => say(words, 'notes.spills')).toThrow('{vessel}');
-    expect([holds(words, 'months.02'), holds(words, 'months'), holds(words, 'months.02.x')]).toEqual([
-      'yes',
-      'no',
-      'no',
-    ]);
   });
 });
 
