@@ -77,6 +77,7 @@ export const problemCodes = [
   'basketsTooLarge',
   'lineSetByTank',
   'rangeOrder',
+  'pumpCurveOrder',
 ] as const;
 
 export type ProblemCode = (typeof problemCodes)[number];

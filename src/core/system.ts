@@ -2,6 +2,7 @@
  * A person's system as the core sees it: inside measures in millimetres, everything already checked by
  * `schemas`. Species and media come in as facts, never as names to look up.
  */
+import type { Bulk, PumpFacts } from './equipment.ts';
 import type { SourceKey } from './note.ts';
 
 /** Inside measures. `depth_mm` always runs from the inside floor to the rim. */
@@ -64,6 +65,7 @@ export type Media = {
   readonly void_frac: Range;
   readonly voidFrom: 'file' | 'bucketTest';
   readonly source: SourceKey;
+  readonly bulk?: Bulk | null;
 };
 
 export type BedMode = 'siphon' | 'timer' | 'constantFlood' | 'inTank';
@@ -83,6 +85,8 @@ export type Bed = {
   readonly drained_mm: number;
   /** Bore of the standpipe; null where the bed has none or it was not measured. */
   readonly standpipeBore_mm: number | null;
+  /** Hole at the foot of a timer bed's standpipe, through which it drains; null where it was not measured. */
+  readonly drainHole_mm?: number | null;
   /** Underside of the bed over the floor the tank stands on. For `inTank`: over the tank's inside floor. */
   readonly above_mm: number;
 };
@@ -96,7 +100,7 @@ export type Vessel = {
   readonly above_mm: number;
 };
 
-export type Pump = {
+export type Pump = PumpFacts & {
   /** What it really delivers into the beds, or the most it can deliver. */
   readonly flow_L_h: number;
   /** Height of the lowest opening that takes in water, over the inside floor of its vessel. */
@@ -152,5 +156,41 @@ export type System = {
   readonly fish: FishStock | null;
   /** The keeper's own spoon, levelled and weighed; null where it was not weighed yet. */
   readonly spoon_g: number | null;
-  readonly water: { readonly pH: number | null; readonly now_degC: number | null };
+  readonly water: TankWater;
+  /** Height above the sea; unknown counts as the sea's. */
+  readonly altitude_m?: number | null;
+  /** What bubbles in the fish tank; null where nothing does or it was not measured. */
+  readonly air?: AirStones | null;
+  /** The water that tops up and changes. */
+  readonly tap?: TapWater | null;
+  /** Share of protein in the feed, from its bag. */
+  readonly feedProtein_frac?: number | null;
+};
+
+/** What the keeper read in the tank last. */
+export type TankWater = {
+  readonly pH: number | null;
+  readonly now_degC: number | null;
+  readonly alkalinity_mg_L?: number | null;
+  /** Total ammonia, counted as nitrogen. */
+  readonly tan_mg_L?: number | null;
+  /** Green with algae: then its oxygen swings between day and night, and no sum tells how far. */
+  readonly green?: 'green' | 'clear';
+};
+
+export type AirStones = {
+  /** Air through all stones together. */
+  readonly flow_L_min: number;
+  readonly stones: number;
+  /** Water over the stones. */
+  readonly depth_mm: number;
+};
+
+export type TapWater = {
+  readonly pH: number;
+  readonly alkalinity_mg_L: number;
+  readonly water_degC: number;
+  /** Free and bound chlorine together, as Cl2; null where it was not tested. */
+  readonly chlorine_mg_L: number | null;
+  readonly disinfectant: 'none' | 'chlorine' | 'chloramine' | 'unknown';
 };

@@ -7,7 +7,7 @@ import { height, length, line, number, whole } from './fields.ts';
  * How the water moves: `siphon` and `timer` flood and drain in turns; `constantFlood` stands at the lip of the
  * standpipe all the time; `inTank` is a basket of media that stands in the fish tank.
  */
-export const bedModes = ['siphon', 'timer', 'constantFlood', 'inTank'] as const;
+const bedModes = ['siphon', 'timer', 'constantFlood', 'inTank'] as const;
 
 export const bedFile = z.strictObject({
   /** What you call it, so that you find it again on the sheet: "Left half-drum". */
@@ -43,6 +43,8 @@ export const bedFile = z.strictObject({
   drained_mm: height().default(0),
   /** Inside diameter of the standpipe. Leave it out where there is none or it was not measured. */
   standpipeBore_mm: number(5, 400, 'mm').optional(),
+  /** Diameter of the hole at the foot of the standpipe, through which a bed on a timer drains. */
+  drainHole_mm: number(1, 100, 'mm').optional(),
   /**
    * From the floor that the tank stands on up to the underside of the bed. For a basket in the tank: from the
    * tank's inside floor up to the underside of the basket.

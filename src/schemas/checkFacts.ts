@@ -32,6 +32,15 @@ export function checkMedia(media: MediaFile, sources: readonly string[]): readon
     ...known(voidSources.low, ['voidSources', 'low'], sources),
     ...known(voidSources.likely, ['voidSources', 'likely'], sources),
     ...known(voidSources.high, ['voidSources', 'high'], sources),
+    ...(media.bulk ? checkBulk(media.bulk, sources) : []),
+  ];
+}
+
+function checkBulk(bulk: NonNullable<MediaFile['bulk']>, sources: readonly string[]): readonly Problem[] {
+  return [
+    ...rising(bulk.low_kg_m3, bulk.likely_kg_m3, ['bulk', 'likely_kg_m3'], 'kg_m3'),
+    ...rising(bulk.likely_kg_m3, bulk.high_kg_m3, ['bulk', 'high_kg_m3'], 'kg_m3'),
+    ...known(bulk.source, ['bulk', 'source'], sources),
   ];
 }
 

@@ -3,7 +3,7 @@ import * as z from 'zod';
 import { line, number, prose } from './fields.ts';
 
 /** Share of the heap that water can fill, from the tightest heap to the loosest. */
-export const voidRange = z.strictObject({
+const voidRange = z.strictObject({
   low: number(0.05, 0.95, 'frac'),
   likely: number(0.05, 0.95, 'frac'),
   high: number(0.05, 0.95, 'frac'),
@@ -16,6 +16,16 @@ export const mediaFile = z.strictObject({
   void_frac: voidRange,
   /** Where each of the three figures comes from: citation keys. */
   voidSources: z.strictObject({ low: line(), likely: line(), high: line() }),
+  /** Weight of a cubic metre of the heap as it lies drained in a bed, from the lightest to the heaviest make. */
+  bulk: z
+    .strictObject({
+      low_kg_m3: number(50, 3_000, 'kg_m3'),
+      likely_kg_m3: number(50, 3_000, 'kg_m3'),
+      high_kg_m3: number(50, 3_000, 'kg_m3'),
+      /** Citation key. */
+      source: line(),
+    })
+    .optional(),
   /** What to know before using it: weight, lime, edges, what may cling to it. */
   note: prose().optional(),
 });

@@ -22,6 +22,32 @@ export const vesselFile = z.strictObject({
   above_mm: number(-5_000, 5_000, 'mm').default(0),
 });
 
+/** One point of a pump's curve. */
+export const pumpPointFile = z.strictObject({
+  /** Litres an hour at that height; 0 where nothing comes out any more. */
+  flow_L_h: number(0, 200_000, 'L_h'),
+  /** Metres from the water's surface up to the open end. */
+  head_m: number(0, 100, 'm'),
+});
+
+/** The pipe from the pump to the highest bed. */
+export const supplyPipeFile = z.strictObject({
+  /** Inside diameter, not the size printed on it. */
+  bore_mm: number(4, 200, 'mm'),
+  /** All of it, up and along. */
+  length_m: number(0.1, 200, 'm'),
+  /** Bends of 90 degrees; two of 45 count as one. */
+  bends: whole(0, 60, ''),
+});
+
+/** What the timer is set to. */
+export const timerFile = z.strictObject({
+  /** Minutes that the pump runs. */
+  on_min: number(1, 1_440, 'min'),
+  /** Minutes that it rests. */
+  off_min: number(1, 1_440, 'min'),
+});
+
 export const pumpFile = z.strictObject({
   /**
    * Litres an hour that it delivers into the beds. Best measured: time how long it takes to fill a bucket at the
@@ -30,6 +56,17 @@ export const pumpFile = z.strictObject({
   flow_L_h: number(10, 100_000, 'L_h'),
   /** From the inside floor of the tank (or sump) to the lowest opening through which it takes in water. */
   intake_mm: height(),
+  /**
+   * Its curve, from box or leaflet: how much it gives at which height. One point in the middle will do; three are
+   * better, from no flow at its greatest height to its greatest flow. Flow rises and height falls from point to point.
+   */
+  curve: z.array(pumpPointFile).min(1).max(12).optional(),
+  /** Watts on its plate. */
+  power_W: number(0.5, 5_000, 'W').optional(),
+  /** The pipe or hose from the pump up to the highest bed. */
+  pipe: supplyPipeFile.optional(),
+  /** The timer, where there is one. Leave it out where the pump runs all the time. */
+  timer: timerFile.optional(),
 });
 
 export const fishStockFile = z.strictObject({
@@ -48,7 +85,31 @@ export const fishStockFile = z.strictObject({
   keeperRation_frac: number(0, 0.1, 'frac').optional(),
 });
 
-export const sheetOptions = z.strictObject({
+/** The air pump and its stones in the fish tank. */
+export const airFile = z.strictObject({
+  /** Litres of air a minute through all stones together: hold a bag or an upturned bottle over them and time it. */
+  flow_L_min: number(0.1, 1_000, 'L_min'),
+  /** How many air stones hang in the fish tank. */
+  stones: whole(1, 200, ''),
+  /** From the water's surface down to the stones. */
+  depth_mm: number(10, 5_000, 'mm'),
+});
+
+/** The water that you top up and change with. Let it run a while, then test it as you test the tank. */
+export const tapFile = z.strictObject({
+  /** Test it again after a day in an open bucket: it can change as gas leaves. */
+  pH: number(4, 11, 'pH'),
+  /** As calcium carbonate. Kits that count degrees: multiply German degrees (dKH) by 17.8. */
+  alkalinity_mg_L: number(0, 1_000, 'mg_L'),
+  /** As it comes, before it stood in the room. */
+  water_degC: number(0, 50, 'degC'),
+  /** Total chlorine, free and bound, in milligrams a litre. Leave it out where you did not test. */
+  chlorine_mg_L: number(0, 10, 'mg_L').optional(),
+  /** What the water works add; ask them. Chloramine does not leave by standing. */
+  disinfectant: z.enum(['none', 'chlorine', 'chloramine', 'unknown']).default('unknown'),
+});
+
+const sheetOptions = z.strictObject({
   /** The paper in your printer: A4 or Letter. */
   paper: z.enum(['A4', 'Letter']).default('A4'),
   /** metric: litres, grams, millimetres. us: US gallons, pounds and ounces, inches. */
@@ -85,8 +146,22 @@ export const systemFile = z.strictObject({
       pH: number(4, 11, 'pH').optional(),
       /** Temperature of the water, not of the air. */
       now_degC: number(-2, 50, 'degC').optional(),
+      /** As calcium carbonate. Kits that count degrees: multiply German degrees (dKH) by 17.8. */
+      alkalinity_mg_L: number(0, 1_000, 'mg_L').optional(),
+      /** Total ammonia counted as nitrogen (N). A test that counts NH3: divide by 1.216; NH4: divide by 1.288. */
+      tan_mg_L: number(0, 100, 'mg_L').optional(),
+      /** green where algae colour the water like soup, else clear. */
+      green: z.enum(['green', 'clear']).optional(),
     })
     .optional(),
+  /** Height above the sea in metres. Thin air holds less oxygen. */
+  altitude_m: number(-400, 5_000, 'm').optional(),
+  /** The air pump and its stones. Leave it out where there are none. */
+  air: airFile.optional(),
+  /** The water that you top up and change with. */
+  tap: tapFile.optional(),
+  /** Protein of the feed as a share of one, from its bag: 32 % is 0.32. */
+  feedProtein_frac: number(0.1, 0.7, 'frac').optional(),
 });
 
 export type SystemFile = z.output<typeof systemFile>;

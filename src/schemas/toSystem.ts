@@ -8,6 +8,7 @@ import type { BedFile } from './bed.ts';
 import { checkBaskets } from './baskets.ts';
 import { checkBed } from './checkBed.ts';
 import { checkIntake, checkPumpThere } from './checkLevels.ts';
+import { checkPumpCurve } from './checkPumpCurve.ts';
 import { checkVessel } from './checkVessel.ts';
 import { toContainer } from './container.ts';
 import { entry, type Facts } from './facts.ts';
@@ -52,6 +53,7 @@ function crossProblems(parts: Parts, facts: Facts, place: Path): readonly Proble
     ),
     ...checkBaskets(parts, facts, place),
     ...checkPumpThere(parts, place),
+    ...checkPumpCurve(parts.pump, [...place, 'pump']),
     ...checkIntake(parts, facts, place),
     ...referenceProblems(parts, facts, place),
   ];
@@ -117,10 +119,35 @@ function systemOf(file: SystemFile, facts: Facts): System {
     tank: vesselOf(file.tank),
     sump: file.sump ? vesselOf(file.sump) : null,
     beds: file.beds.map((bed) => bedOf(bed, file.tank, facts)),
-    pump: file.pump ?? null,
+    pump: file.pump ? pumpOf(file.pump) : null,
     fish: file.fish ? fishOf(file.fish, facts) : null,
     spoon_g: file.spoon_g ?? null,
-    water: { pH: file.water?.pH ?? null, now_degC: file.water?.now_degC ?? null },
+    water: waterOf(file.water),
+    altitude_m: file.altitude_m ?? null,
+    air: file.air ?? null,
+    tap: file.tap ? { ...file.tap, chlorine_mg_L: file.tap.chlorine_mg_L ?? null } : null,
+    feedProtein_frac: file.feedProtein_frac ?? null,
+  };
+}
+
+function waterOf(file: SystemFile['water']): System['water'] {
+  return {
+    pH: file?.pH ?? null,
+    now_degC: file?.now_degC ?? null,
+    alkalinity_mg_L: file?.alkalinity_mg_L ?? null,
+    tan_mg_L: file?.tan_mg_L ?? null,
+    green: file?.green ?? 'clear',
+  };
+}
+
+function pumpOf(file: NonNullable<SystemFile['pump']>): NonNullable<System['pump']> {
+  return {
+    flow_L_h: file.flow_L_h,
+    intake_mm: file.intake_mm,
+    curve: file.curve ?? null,
+    power_W: file.power_W ?? null,
+    pipe: file.pipe ?? null,
+    timer: file.timer ?? null,
   };
 }
 
@@ -140,6 +167,7 @@ function bedOf(file: BedFile, tank: VesselFile, facts: Facts): Bed {
     waterLine_mm: file.waterLine_mm ?? tank.full_mm - above_mm,
     drained_mm,
     standpipeBore_mm: file.standpipeBore_mm ?? null,
+    drainHole_mm: file.drainHole_mm ?? null,
     above_mm,
   };
 }
@@ -156,6 +184,7 @@ function mediaOf(bed: BedFile, facts: Facts): Media {
     void_frac,
     voidFrom: measured ? 'bucketTest' : 'file',
     source: measured ? 'keeper' : weakest([low, likely, high]),
+    bulk: file.bulk ?? null,
   };
 }
 

@@ -116,7 +116,7 @@ function pumpAt(walk: Walk, time_s: number): { readonly flow_L_h: number; readon
 }
 
 /** Rise of the water in the layer above a cell's line, in litres a second; below zero where it falls. */
-function rise_L_s(cells: readonly Cell[], index: number, in_L_h: number, open: number): number {
+function riseAbove(cells: readonly Cell[], index: number, in_L_h: number, open: number): number {
   const [low, high] = [cells[index], cells[index + 1]];
   if (low === undefined || high === undefined) return 0;
   const out_L_h = (low.lip_L_h + high.lip_L_h + open * (low.drain_L_h + high.drain_L_h)) / 2;
@@ -132,8 +132,8 @@ function stepFrom(
   most_s: number,
 ): { readonly to: Place; readonly took_s: number } {
   const onLine = isOn(cells, at, at.index);
-  const above = rise_L_s(cells, at.index, in_L_h, open);
-  const below = onLine ? rise_L_s(cells, at.index - 1, in_L_h, open) : above;
+  const above = riseAbove(cells, at.index, in_L_h, open);
+  const below = onLine ? riseAbove(cells, at.index - 1, in_L_h, open) : above;
   const rate = above > 0 ? above : Math.min(below, 0);
   if (rate === 0) return { to: at, took_s: most_s };
   const target = rate > 0 ? at.index + 1 : onLine ? at.index - 1 : at.index;
