@@ -7,7 +7,7 @@ import type { SheetInput } from '../sheet.ts';
 import { Column, Heading, Para } from './blocks.tsx';
 import { CardHead } from './CardHead.tsx';
 import { StepColumns } from './CardSteps.tsx';
-import { safe, weight } from './look.ts';
+import { safe, sideHeight, weight } from './look.ts';
 import { ReadingsTable } from './ReadingsTable.tsx';
 import type { StepWords } from './StepList.tsx';
 
@@ -25,7 +25,7 @@ export function CardBack({ input, printed, steps, last }: Props) {
         display: 'flex',
         flexDirection: 'column',
         width: safe.width,
-        height: safe.height,
+        height: sideHeight,
         rowGap: mm(4),
       }}
     >

@@ -5,7 +5,7 @@ import { citations } from '../keeperWords.ts';
 import type { SheetInput } from '../sheet.ts';
 import { Heading, Para } from './blocks.tsx';
 import { CardHead } from './CardHead.tsx';
-import { safe, size } from './look.ts';
+import { safe, sideHeight, size } from './look.ts';
 import { lengthOf, StepList, type StepWords } from './StepList.tsx';
 
 const columnWidth = mm(92);
@@ -24,7 +24,7 @@ export function CardSteps({ input, printed, steps, last }: Props) {
         display: 'flex',
         flexDirection: 'column',
         width: safe.width,
-        height: safe.height,
+        height: sideHeight,
         rowGap: mm(4),
       }}
     >

@@ -4,6 +4,9 @@ import { mm, pt } from '../../paper/measures.ts';
 /** Ink stays inside this box, centred on A4 and on Letter, so that every printer reaches it. */
 export const safe = { width: mm(190), height: mm(254) };
 
+/** A side that is filled by trying ends a hair earlier: the press lets letters reach a little over the foot of their box. */
+export const sideHeight = safe.height - mm(0.6);
+
 export const size = {
   figure: pt(60),
   title: pt(27),
