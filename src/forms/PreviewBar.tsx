@@ -19,8 +19,7 @@ export function PreviewBar({ view, shown, onShow }: BarProps) {
     <div class={view.state === 'stale' ? 'preview stale' : 'preview'}>
       {front ? <img src={front.url} alt="" width="42" height="59" /> : null}
       <p class="figure">
-        <span>{planner(catalogue, 'feed')}</span>{' '}
-        <strong>{view.card ? feedText(view.card.answers) : '…'}</strong>
+        <span>{planner(catalogue, 'feed')}</span> <Feed view={view} />
         {view.state === 'stale' ? <small>{planner(catalogue, 'staleShort')}</small> : null}
       </p>
       <button
@@ -35,4 +34,11 @@ export function PreviewBar({ view, shown, onShow }: BarProps) {
       </button>
     </div>
   );
+}
+
+/** A figure is large; words in its place have to share the bar with the button. */
+function Feed({ view }: Pick<BarProps, 'view'>) {
+  if (view.card === null) return <strong>…</strong>;
+  const look = view.card.answers.feed.number === null ? 'words' : 'number';
+  return <strong class={look}>{feedText(view.card.answers)}</strong>;
 }

@@ -67,12 +67,12 @@ export const containerLines: { readonly [S in Shape]: readonly Dimension[] } = {
   taperedBox: [
     across('topLength_mm', 16, 50, 210),
     upright('topWidth_mm', 34, 206, 146),
-    across('floorLength_mm', 102, 68, 192),
+    across('floorLength_mm', 119, 68, 192),
     upright('floorWidth_mm', 226, 196, 156),
     upright('depth_mm', 28, 110, 30),
   ],
   cylinder: [across('diameter_mm', 16, 60, 200), depth],
-  taperedRound: [across('topDiameter_mm', 16, 50, 210), across('floorDiameter_mm', 102, 68, 192), depth],
+  taperedRound: [across('topDiameter_mm', 16, 50, 210), across('floorDiameter_mm', 119, 68, 192), depth],
   lyingCylinder: [
     across('diameter_mm', 50, 70, 190),
     across('length_mm', 176, 60, 200),
@@ -81,14 +81,14 @@ export const containerLines: { readonly [S in Shape]: readonly Dimension[] } = {
   obround: [
     across('length_mm', 16, 50, 210),
     upright('width_mm', 34, 206, 146),
-    across('floorLength_mm', 102, 68, 192),
+    across('floorLength_mm', 119, 68, 192),
     upright('floorWidth_mm', 226, 196, 156),
     upright('depth_mm', 28, 110, 30),
   ],
   ellipse: [
     across('length_mm', 16, 50, 210),
     upright('width_mm', 34, 206, 146),
-    across('floorLength_mm', 102, 68, 192),
+    across('floorLength_mm', 119, 68, 192),
     upright('floorWidth_mm', 226, 196, 156),
     upright('depth_mm', 28, 110, 30),
   ],

@@ -12,6 +12,8 @@ export function pressRoom(content: PlannerContent, hear: (told: Told) => void): 
   const worker = new Worker(new URL('./press.worker.ts', import.meta.url), { type: 'module' });
   const waiting = new Map<number, (told: Told) => void>();
   let turn = 0;
+  /** The turn of the latest drawing. */
+  let drawn = 0;
   const ask = (message: Ask) => worker.postMessage(message);
   const asked = (make: (turn: number) => Ask): Promise<Told> => {
     turn += 1;
@@ -27,11 +29,16 @@ export function pressRoom(content: PlannerContent, hear: (told: Told) => void): 
     if (answer) answer(data);
     else hear(data);
   };
-  worker.onerror = (event) => hear({ kind: 'failed', turn, message: event.message });
+  worker.onerror = ({ message }) => {
+    for (const [asked, answer] of waiting) answer({ kind: 'failed', turn: asked, message });
+    waiting.clear();
+    hear({ kind: 'failed', turn: drawn, message });
+  };
   ask({ kind: 'start', content });
   return {
     draw: (job) => {
       turn += 1;
+      drawn = turn;
       ask({ kind: 'draw', turn, ...job });
       return turn;
     },

@@ -48,8 +48,13 @@ function openNamed(session: Session): void {
 
 /** A card dropped anywhere on the page is opened, and never shown by the browser in place of the page. */
 function takeDrops(session: Session): void {
-  document.addEventListener('dragover', (event) => event.preventDefault());
+  const holdsFile = ({ dataTransfer }: DragEvent) => dataTransfer?.types.includes('Files') === true;
+  document.addEventListener('dragover', (event) => {
+    if (holdsFile(event)) event.preventDefault();
+  });
   document.addEventListener('drop', (event) => {
+    // Words that are dragged into a field are the field's own matter.
+    if (!holdsFile(event)) return;
     event.preventDefault();
     const [file] = event.dataTransfer?.files ?? [];
     if (file) session.open(file);

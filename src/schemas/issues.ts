@@ -33,7 +33,9 @@ function problemOf(issue: Issue, path: Path, field: z.ZodType | null, value: unk
   switch (issue.code) {
     case 'too_small':
     case 'too_big':
-      return wrongSize(issue.origin, given, field, value);
+      return issue.origin === 'array'
+        ? wrongCount(issue, value)
+        : { code: 'outOfRange', given, ...bounds(field) };
     case 'invalid_value':
     case 'invalid_union':
       return notAllowed(issue, given);
@@ -44,12 +46,14 @@ function problemOf(issue: Issue, path: Path, field: z.ZodType | null, value: unk
   }
 }
 
-function wrongSize(origin: string, given: string, field: z.ZodType | null, value: unknown): Found {
-  if (origin !== 'array') return { code: 'outOfRange', given, ...bounds(field) };
-  const { minLength, maxLength } = listBounds(field);
-  const entries = Array.isArray(value) ? value.length : 0;
-  const code = entries < minLength ? 'tooFew' : 'tooMany';
-  return { code, given: String(entries), min: minLength, max: maxLength };
+type WrongSize = Extract<Issue, { readonly code: 'too_small' | 'too_big' }>;
+
+/** Too few or too many entries; the least and the most stand in the issue itself. */
+function wrongCount(issue: WrongSize, value: unknown): Found {
+  const given = String(Array.isArray(value) ? value.length : 0);
+  return issue.code === 'too_small'
+    ? { code: 'tooFew', given, min: Number(issue.minimum) }
+    : { code: 'tooMany', given, max: Number(issue.maximum) };
 }
 
 function wrongType(expected: string, given: string, field: z.ZodType | null, value: unknown): Found {
@@ -115,11 +119,6 @@ function bounds(field: z.ZodType | null): Pick<Problem, 'min' | 'max' | 'unit'> 
     ...(field.maxValue === null ? {} : { max: field.maxValue }),
     ...(typeof unit === 'string' ? { unit } : {}),
   };
-}
-
-function listBounds(field: z.ZodType | null): { readonly minLength: number; readonly maxLength: number } {
-  const { minimum = 0, maximum = 0 } = field instanceof z.ZodArray ? field._zod.bag : {};
-  return { minLength: Number(minimum), maxLength: Number(maximum) };
 }
 
 /** What a person typed, as they would recognise it. */

@@ -139,7 +139,7 @@ describe('a file dropped on the page', () => {
     await page.fill('#field-name', 'Mine');
     await drop(page, name, await bytes());
     await page.getByText('This file was not opened.').waitFor();
-    expect(await page.locator('.told').innerText()).toMatch(sentence);
+    expect(await page.locator('.told').textContent()).toMatch(sentence);
     expect(await page.inputValue('#field-name')).toBe('Mine');
     expect(complaints).toEqual([]);
     await close();

@@ -23,7 +23,7 @@ async function opened(): Promise<Visit> {
 async function saidOf(page: Page, id: string): Promise<string> {
   const field = page.locator(`#${id}`);
   const described = (await field.getAttribute('aria-describedby')) ?? '';
-  const texts = described.split(' ').map((one) => page.locator(`#${one}`).innerText());
+  const texts = described.split(' ').map((one) => page.locator(`#${one}`).textContent());
   return (await Promise.all(texts)).join(' ');
 }
 
@@ -35,7 +35,7 @@ describe('a value that cannot be', () => {
     const said = await saidOf(page, 'field-pump-intake_mm');
     expect(said).toContain('with all beds full the water can fall to 565');
     expect(await page.getAttribute('#field-pump-intake_mm', 'aria-invalid')).toBe('true');
-    expect(await page.locator('.sheet .stale-mark').innerText()).toContain('Not current');
+    expect(await page.locator('.sheet .stale-mark').textContent()).toContain('Not current');
     expect(await page.locator('.sheet .picture img').getAttribute('alt')).toContain('Front of the care card');
     // Refused, and says why; a disabled button would be silent.
     const pdf = page.getByRole('button', { name: 'Download the card (PDF)' });
@@ -54,7 +54,7 @@ describe('a value that cannot be', () => {
     await page.fill('#field-tank-full_mm', '1,200');
     await page.getByText('To put right: 3').waitFor();
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-tank-full_mm');
-    expect(await page.locator('.summary').innerText()).toContain('Write 1200 or 1.200');
+    expect(await page.locator('.summary').textContent()).toContain('Write 1200 or 1.200');
     await page.getByRole('link', { name: /The inside depth is "deep"/ }).click();
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-tank-container-depth_mm');
     await close();
@@ -102,6 +102,29 @@ describe('a value that cannot be', () => {
   });
 });
 
+describe('a dip table', () => {
+  test('says how many dips it wants, and takes them row by row', async () => {
+    const { page, close } = await opened();
+    await page.selectOption('#field-beds-0-container-shape', 'dipTable');
+    await page.fill('#field-beds-0-container-outsideLength_mm', '1000');
+    await page.fill('#field-beds-0-container-outsideWidth_mm', '1000');
+    await page.locator('.summary').getByText('there are 0, and 2 are the least').waitFor();
+    for (const [row, [depth, litres]] of [
+      ['180', '150'],
+      ['360', '320'],
+    ].entries()) {
+      await page.getByRole('button', { name: 'Add a dip' }).click();
+      await page.waitForFunction((at) => document.activeElement?.id.endsWith(`dips-${at}-depth_mm`), row);
+      await page.keyboard.type(depth ?? '');
+      await page.fill(`#field-beds-0-container-dips-${row}-volume_L`, litres ?? '');
+    }
+    await current(page);
+    // 150 L up to 180 mm, then 170 L over the next 180 mm: 150 + 170 x 120 / 180 at the water line of 300 mm.
+    expect(await page.locator('[data-figure="wetMedia_L"] .value').textContent()).toMatch(/263\s+L/);
+    await close();
+  });
+});
+
 describe('empty fields', () => {
   test('are not scolded, but every one of them is listed', async () => {
     const { page, close } = await opened();
@@ -118,7 +141,7 @@ describe('names of every kind', () => {
   const printable = [
     '<script>window.hit=1</script>',
     '"><img src=x onerror=window.hit=1>',
-    "O'Neill & Söhne “№ 5” {name} ${x} %s \\",
+    "O'Neill & Söhne “№ 5” {name} $x %s \\",
     'Łódź Ωμέγα Журавль Ấp Bắc',
   ];
 

@@ -74,8 +74,8 @@ describe('a system typed into empty fields', () => {
   });
 
   test('shows the same figures on the page, with their steps and sources', async () => {
-    const figure = (key: string) => visit.page.locator(`[data-figure="${key}"]`).innerText();
-    expect(await visit.page.locator('.feed .big').innerText()).toMatch(/^21\s+g$/);
+    const figure = (key: string) => visit.page.locator(`[data-figure="${key}"]`).textContent();
+    expect(await visit.page.locator('.feed .big').textContent()).toMatch(/^21\s+g$/);
     expect(await figure('fishPlanned')).toMatch(/12\s+fish/);
     expect(await figure('tankFull_L')).toMatch(/700\s+L/);
     expect(await figure('fishByBed')).toMatch(/300\s+L ÷ .* 25\s+L\) = 12/);
@@ -135,7 +135,7 @@ describe('units', () => {
     await page.selectOption('#field-sheet-units', 'metric');
     expect(await depth.inputValue()).toBe('780');
     await current(page);
-    expect(await page.locator('[data-figure="tankFull_L"] .value').innerText()).toMatch(/700\s+L/);
+    expect(await page.locator('[data-figure="tankFull_L"] .value').textContent()).toMatch(/700\s+L/);
     await close();
   });
 
@@ -147,7 +147,7 @@ describe('units', () => {
     await current(page);
     expect(await page.locator('#field-tank-full_mm').inputValue()).toBe('27 1/2');
     // 1 m2 of floor under 27.5 in of water: 698.5 L, 184.52 US gallons, rounded down.
-    expect(await page.locator('[data-figure="tankFull_L"] .value').innerText()).toMatch(/184\s+gal/);
+    expect(await page.locator('[data-figure="tankFull_L"] .value').textContent()).toMatch(/184\s+gal/);
     await close();
   });
 });
