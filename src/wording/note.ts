@@ -5,7 +5,24 @@ import { shorten } from './shorten.ts';
 import { amount, type Side, type UnitSystem } from './quantity.ts';
 
 /** Suffixes that carry a unit, longest first, so that `topUp_L_d` is litres a day and not litres. */
-const suffixes = ['mg_L', 'L_min', 'g_h', 'min', 'm2', 'kg_L', 'L_d', 'L_h', 'g_d', 'degC', 'frac', 'mm', 'kg', 'L', 'g'] as const;
+const suffixes = [
+  'mg_L',
+  'L_min',
+  'g_h',
+  'min',
+  'm2',
+  'm',
+  'kg_L',
+  'L_d',
+  'L_h',
+  'g_d',
+  'degC',
+  'frac',
+  'mm',
+  'kg',
+  'L',
+  'g',
+] as const;
 
 /** Limits and wants are rounded up, what is there is rounded down: a sentence must not soften itself. */
 const roundedUp = new Set(['wanted_L', 'over_L', 'intake_mm', 'surface_mm']);

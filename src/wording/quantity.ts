@@ -24,6 +24,7 @@ const gramsPerPound = 453.59237;
 
 const metric: Readonly<Record<string, Shown>> = {
   mm: { sign: 'mm', per: 1, offset: 0, decimals: whole },
+  m: { sign: 'm', per: 1, offset: 0, decimals: oneBelowTen },
   L: { sign: 'L', per: 1, offset: 0, decimals: oneBelowTen },
   L_d: { sign: 'L', per: 1, offset: 0, decimals: oneBelowTen },
   L_h: { sign: 'L/h', per: 1, offset: 0, decimals: whole },
@@ -49,6 +50,7 @@ const metric: Readonly<Record<string, Shown>> = {
 const us: Readonly<Record<string, Shown>> = {
   ...metric,
   mm: { sign: 'in', per: 25.4, offset: 0, decimals: one },
+  m: { sign: 'ft', per: 0.3048, offset: 0, decimals: whole },
   L: { sign: 'gal', per: litresPerGallon, offset: 0, decimals: oneBelowTen },
   L_d: { sign: 'gal', per: litresPerGallon, offset: 0, decimals: oneBelowTen },
   L_h: { sign: 'gal/h', per: litresPerGallon, offset: 0, decimals: whole },

@@ -13,6 +13,7 @@ const signs: Readonly<Record<string, string>> = {
   mg_L: 'mg/L',
   kg_L: 'kg/L',
   g_h: 'g/h',
+  g_L: 'g/L',
   L_min: 'L/min',
   m2: 'm²',
   mg_kg_h: 'mg/kg/h',

@@ -21,6 +21,11 @@ const otherMeaning: Readonly<Record<string, string>> = {
 /** Exported functions of the core that give a number without a unit, each with the reason. */
 const unitless: Readonly<Record<string, string>> = {
   wholeCount: 'a count of whole things',
+  pK1: 'pH and pK have no unit',
+  pK2: 'pH and pK have no unit',
+  pKw: 'pH and pK have no unit',
+  pHOfCarbonates: 'pH and pK have no unit',
+  pHAtCarbonDioxide: 'pH and pK have no unit',
   numberOf: 'the value of any figure, in the unit of that figure',
   reynolds: 'a ratio',
   frictionFactor: 'a ratio',

@@ -3,10 +3,20 @@ import { unitSuffixes } from '../../src/core/units.ts';
 
 const core = new URL('../../src/core/', import.meta.url);
 
-/** Ratios have no unit to end in. */
-const ratios = ['bendK', 'frictionFactor', 'reynolds', 'twoK'] as const;
+/** Ratios, pH and pK have no unit to end in. */
+const ratios = [
+  'bendK',
+  'frictionFactor',
+  'pHAtCarbonDioxide',
+  'pHOfCarbonates',
+  'pK1',
+  'pK2',
+  'pKw',
+  'reynolds',
+  'twoK',
+] as const;
 
-/** Names of all exported functions of the core that give a bare number: those that end in a unit, and ratios. */
+/** Names of all exported functions of the core that give a bare number: those that end in a unit, ratios, pH and pK. */
 export function coreFormulas(): readonly string[] {
   const units = [...unitSuffixes].sort((a, b) => b.length - a.length).join('|');
   const name = new RegExp(`^export function (\\w+_(?:${units})|${ratios.join('|')})\\(`, 'gm');

@@ -28,22 +28,32 @@ import { standpipeFlow_L_h, standpipeHead_mm } from '../../src/core/hydraulics/s
 import { waterDensity_kg_m3, waterViscosity_m2_s } from '../../src/core/hydraulics/waterProperties.ts';
 import { weirFlow_L_h } from '../../src/core/hydraulics/weir.ts';
 import { ration_g_d } from '../../src/core/stocking/feed.ts';
+import { fallHeight_mm } from '../../src/core/water/aeration.ts';
 import { unionised_frac } from '../../src/core/water/ammonia.ts';
+import { carbonDioxide_mg_L, pK1, pK2, pKw } from '../../src/core/water/carbonate.ts';
+import { dechlorinator_g, salt_g } from '../../src/core/water/dosing.ts';
+import { alkalinityUsed_g_d } from '../../src/core/water/nitrogen.ts';
+import { oxygenSaturation_mg_L, pressure_frac } from '../../src/core/water/oxygen.ts';
+import { nitrifierOxygen_g_d } from '../../src/core/water/respiration.ts';
 import { floodedBed_kg } from '../../src/core/weight/full.ts';
 import { coreFormulas } from './coreFormulas.ts';
 import { inOurUnit, inPrintedUnit } from './printedUnits.ts';
 
 const formulas: Readonly<Record<string, (...inputs: never[]) => number>> = {
+  alkalinityUsed_g_d,
   area_m2,
   boxArea_m2,
   boxVolume_L,
   bucket_s,
+  carbonDioxide_mg_L,
   chord_mm,
   circleArea_m2,
   cylinderVolume_L,
+  dechlorinator_g,
   depthAt_mm,
   drainTime_s,
   ellipseArea_m2,
+  fallHeight_mm,
   fittingLoss_m,
   floodedBed_kg,
   frictionFactor,
@@ -52,13 +62,20 @@ const formulas: Readonly<Record<string, (...inputs: never[]) => number>> = {
   hydraulicPower_W,
   lyingCylinderVolume_L,
   measureAt_mm,
+  nitrifierOxygen_g_d,
   obroundArea_m2,
   obroundVolume_L,
   orificeFlow_L_h,
+  oxygenSaturation_mg_L,
+  pK1,
+  pK2,
+  pKw,
+  pressure_frac,
   prismatoidVolume_L,
   ration_g_d,
   reynolds,
   rim_L,
+  salt_g,
   settlerArea_m2,
   standpipeFlow_L_h,
   standpipeHead_mm,

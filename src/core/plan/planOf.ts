@@ -6,12 +6,13 @@ import type { Figure, Plan } from './figure.ts';
 import { fishFigures } from './fishPlan.ts';
 import { levels } from './levels.ts';
 import { section } from './section.ts';
+import { waterKeeping } from './waterKeeping.ts';
 import { waterFigures } from './waterPlan.ts';
 import { byHand, figure, quantity } from './write.ts';
 
 /**
  * The whole plan of a system: every figure with its steps and sources, the tables, the section to draw.
- * Beds first, then the levels they leave, then the fish that both allow, then feed and water.
+ * Beds first, then the levels they leave, then the fish that both allow, then feed and water, then water keeping.
  * @param system a system that `schemas` has checked
  * @returns a Plan; a figure that does not exist here has the value null and a note that says why
  * @valid what each figure's own function says
@@ -21,7 +22,7 @@ export function planOf(system: System): Plan {
   const beds = bedPlans(system);
   const wetMedia_L = beds.reduce((total, bed) => total + bed.wetMedia_L, 0);
   const at = levels(system, beds);
-  const figures = [
+  const first = [
     ...beds.flatMap((bed) => bed.figures),
     ...wetMediaFigures(wetMedia_L, beds),
     ...at.figures,
@@ -29,10 +30,11 @@ export function planOf(system: System): Plan {
     ...feedFigures(system),
     ...waterFigures(system, at.systemWater_L),
   ];
+  const keeping = waterKeeping(system, beds, at, first);
   return {
     systemId: system.id,
-    figures: byKey(figures),
-    tables: weighingTables(system),
+    figures: byKey([...first, ...keeping.figures]),
+    tables: [...weighingTables(system), ...keeping.tables],
     traces: [],
     section: section(system, beds, at),
   };

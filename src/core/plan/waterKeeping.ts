@@ -1,0 +1,49 @@
+/** Everything that keeps the water fit to live in: air, nitrogen, doses, changes, start-up, loss. */
+import { waterChange_frac } from '../constants.ts';
+import type { System } from '../system.ts';
+import { airFigures } from './airPlan.ts';
+import type { BedPlan } from './beds.ts';
+import { changeFigures } from './changePlan.ts';
+import { chlorineTables } from './chlorinePlan.ts';
+import { dosingFigures, dosingTables } from './dosingPlan.ts';
+import type { Figure, Table } from './figure.ts';
+import type { Levels } from './levels.ts';
+import { lossFigures } from './lossPlan.ts';
+import { loadOf, nitrogenFigures } from './nitrogenPlan.ts';
+import { startUpFigures, startUpTables } from './startUpPlan.ts';
+
+/**
+ * Figures and tables of water keeping, after those that they build on.
+ * @param system a checked system
+ * @param beds its beds, worked out
+ * @param levels its levels
+ * @param before the plan's figures so far: feed, planned fish, limit of ammonia
+ * @returns figures and tables
+ * @source see the figures
+ */
+export function waterKeeping(
+  system: System,
+  beds: readonly BedPlan[],
+  levels: Levels,
+  before: readonly Figure[],
+): { readonly figures: readonly Figure[]; readonly tables: readonly Table[] } {
+  const valueOf = (key: string): number | null => before.find((one) => one.key === key)?.value ?? null;
+  const wetMedia_L = beds.reduce((total, bed) => total + bed.wetMedia_L, 0);
+  const load = loadOf(system, valueOf('feed_g_d'));
+  const { systemWater_L } = levels;
+  return {
+    figures: [
+      ...airFigures(system, levels, load),
+      ...nitrogenFigures(system, beds, wetMedia_L, load),
+      ...dosingFigures(system, systemWater_L, load),
+      ...changeFigures(system, systemWater_L, valueOf('tanMax_mg_L')),
+      ...startUpFigures(system, systemWater_L, valueOf('fishPlanned')),
+      ...lossFigures(systemWater_L),
+    ],
+    tables: [
+      ...dosingTables(systemWater_L, load),
+      ...chlorineTables(system.tap ?? null, systemWater_L * waterChange_frac.quarter),
+      ...startUpTables(system, systemWater_L),
+    ],
+  };
+}
