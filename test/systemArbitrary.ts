@@ -23,6 +23,7 @@ type RawBed = {
   waterLine_mm?: number;
   drained_mm: number;
   standpipeBore_mm?: number;
+  drainHole_mm?: number;
   above_mm: number;
 };
 
@@ -125,10 +126,50 @@ const bedSeed = fc.record({
   lineShare: between(0.5, 1),
   drainedShare: fc.oneof(fc.constant(0), between(0, 0.8)),
   standpipeBore_mm: maybe(fc.integer({ min: 15, max: 110 })),
+  drainHole_mm: maybe(fc.integer({ min: 3, max: 30 })),
   higher_mm: fc.integer({ min: 0, max: 900 }),
 });
 
 type BedSeed = typeof bedSeed extends fc.Arbitrary<infer T> ? T : never;
+
+/** What a pump may tell besides its flow: a curve that falls, a pipe, a timer, its watts. */
+const pumpFacts = fc.record(
+  {
+    curve: fc
+      .tuple(
+        fc.array(fc.tuple(fc.integer({ min: 50, max: 2500 }), between(0.05, 1)), {
+          minLength: 1,
+          maxLength: 5,
+        }),
+        between(0.2, 8),
+        fc.constantFrom('fromNothing', 'fromSome'),
+      )
+      .map(([steps, top_m, begins]) => fallingCurve(steps, top_m, begins)),
+    power_W: between(1, 200),
+    pipe: fc.record({
+      bore_mm: between(8, 60),
+      length_m: between(0.5, 20),
+      bends: fc.integer({ min: 0, max: 10 }),
+    }),
+    timer: fc.record({ on_min: fc.integer({ min: 1, max: 90 }), off_min: fc.integer({ min: 1, max: 90 }) }),
+  },
+  { requiredKeys: [] },
+);
+
+function fallingCurve(
+  steps: readonly (readonly [more_L_h: number, left: number])[],
+  top_m: number,
+  begins: 'fromNothing' | 'fromSome',
+): readonly { readonly flow_L_h: number; readonly head_m: number }[] {
+  let flow_L_h = 0;
+  let head_m = top_m;
+  const later = steps.map(([more_L_h, left]) => {
+    flow_L_h += more_L_h;
+    head_m *= left * 0.98;
+    return { flow_L_h, head_m };
+  });
+  return begins === 'fromNothing' ? [{ flow_L_h: 0, head_m: top_m }, ...later] : later;
+}
 
 const stock = fc.record(
   {
@@ -141,6 +182,29 @@ const stock = fc.record(
   { requiredKeys: ['kind', 'present', 'massNow_g'] },
 );
 
+/** Readings of tank and tap, air and place: what a keeper may add later. */
+const keeping = fc.record(
+  {
+    alkalinity_mg_L: between(0, 400),
+    tan_mg_L: between(0, 5),
+    green: fc.constantFrom('green', 'clear'),
+    altitude_m: fc.integer({ min: 0, max: 3500 }),
+    air: fc.record({ flow_L_min: between(0.5, 60), stones: fc.integer({ min: 1, max: 8 }), depth_mm: deep }),
+    tap: fc.record(
+      {
+        pH: between(5, 10),
+        alkalinity_mg_L: between(0, 400),
+        water_degC: between(2, 30),
+        chlorine_mg_L: between(0, 3),
+        disinfectant: fc.constantFrom('none', 'chlorine', 'chloramine', 'unknown'),
+      },
+      { requiredKeys: ['pH', 'alkalinity_mg_L', 'water_degC', 'disinfectant'] },
+    ),
+    feedProtein_frac: between(0.2, 0.5),
+  },
+  { requiredKeys: [] },
+);
+
 /** What a system is made of, while every bed can still be shrunk to what the pump's vessel can fill. */
 const parts = fc
   .record({
@@ -148,17 +212,23 @@ const parts = fc
     sump: maybe(vessel),
     seeds: fc.array(bedSeed, { minLength: 1, maxLength: 4 }),
     flow_L_h: fc.integer({ min: 50, max: 6000 }),
+    pumpMore: pumpFacts,
     intakeShare: between(0, 0.95),
     fish: maybe(stock),
     spoon_g: maybe(between(0.5, 20)),
     pH: maybe(between(4, 11)),
     now_degC: maybe(between(-2, 40)),
+    keeping,
   })
   .filter(({ tank, sump, seeds }) => smallestScale <= shrunk(seeds, lowerOf(tank, sump, seeds)).by);
 
 /** A system as a file holds it. */
 export const systemFiles: fc.Arbitrary<object> = parts.map(
-  ({ tank, sump, seeds, flow_L_h, intakeShare, fish, spoon_g, pH, now_degC }) => {
+  ({ tank, sump, seeds, flow_L_h, pumpMore, intakeShare, fish, spoon_g, pH, now_degC, keeping }) => {
+    const { alkalinity_mg_L, tan_mg_L, green, ...later } = keeping;
+    const read = Object.fromEntries(
+      Object.entries({ alkalinity_mg_L, tan_mg_L, green }).filter(([, one]) => one !== undefined),
+    );
     const pumped = seeds.some((seed) => seed.mode !== 'inTank');
     const lower = lowerOf(tank, sump, seeds);
     const { beds, taken_L } = bedsOver(seeds, tank, lower);
@@ -169,10 +239,15 @@ export const systemFiles: fc.Arbitrary<object> = parts.map(
       tank,
       ...(pumped && sump ? { sump } : {}),
       beds,
-      ...(pumped ? { pump: { flow_L_h, intake_mm: Math.floor(low_mm * intakeShare) } } : {}),
+      ...(pumped ? { pump: { flow_L_h, intake_mm: Math.floor(low_mm * intakeShare), ...pumpMore } } : {}),
       ...(fish ? { fish } : {}),
       ...(spoon_g === undefined ? {} : { spoon_g }),
-      water: { ...(pH === undefined ? {} : { pH }), ...(now_degC === undefined ? {} : { now_degC }) },
+      ...later,
+      water: {
+        ...read,
+        ...(pH === undefined ? {} : { pH }),
+        ...(now_degC === undefined ? {} : { now_degC }),
+      },
     };
   },
 );
@@ -260,6 +335,7 @@ function pumpedBed(seed: BedSeed, index: number, lower: RawVessel, by: number): 
     waterLine_mm: line_mm,
     drained_mm,
     ...(seed.standpipeBore_mm === undefined ? {} : { standpipeBore_mm: seed.standpipeBore_mm }),
+    ...(seed.drainHole_mm === undefined ? {} : { drainHole_mm: seed.drainHole_mm }),
     above_mm: Math.max(0, Math.ceil(lower.above_mm + lower.full_mm - lowest_mm)) + seed.higher_mm,
   };
 }

@@ -6,6 +6,8 @@ import { amount, type Side, type UnitSystem } from './quantity.ts';
 
 /** Suffixes that carry a unit, longest first, so that `topUp_L_d` is litres a day and not litres. */
 const suffixes = [
+  'kg_m2',
+  'm_s',
   'mg_L',
   'L_min',
   'g_h',
@@ -25,7 +27,25 @@ const suffixes = [
 ] as const;
 
 /** Limits and wants are rounded up, what is there is rounded down: a sentence must not soften itself. */
-const roundedUp = new Set(['wanted_L', 'over_L', 'intake_mm', 'surface_mm']);
+const roundedUp = new Set([
+  'wanted_L',
+  'over_L',
+  'intake_mm',
+  'surface_mm',
+  'wanted_L_h',
+  'sure_L_h',
+  'across_mm',
+  'lift_m',
+  'load_kg_m2',
+  'weight_kg',
+  'before_mg_L',
+  'value_mg_L',
+  'freed_mg_L',
+  'demand_g_h',
+  'wanted_g_d',
+  'wanted_m2',
+  'needed_m2',
+]);
 
 /** The sentence of a note. */
 export function noteSentence(note: Note, catalogue: Catalogue, units: UnitSystem): string {
@@ -41,7 +61,11 @@ export function noteSentence(note: Note, catalogue: Catalogue, units: UnitSystem
 
 function shown(name: string, value: number, units: UnitSystem): string {
   const unit = suffixes.find((suffix) => name.endsWith(`_${suffix}`));
-  const side: Side = roundedUp.has(name) ? 'up' : name.endsWith('_frac') ? 'nearest' : 'down';
+  const side: Side = roundedUp.has(name)
+    ? 'up'
+    : name.endsWith('_frac') && name !== 'largest_frac'
+      ? 'nearest'
+      : 'down';
   if (unit !== undefined) return amount(value, unit, side, units);
   return amount(value, name === 'pH' ? 'pH' : 'ratio', 'nearest', units);
 }

@@ -82,7 +82,7 @@ describe('every figure of every system', () => {
     law((_, plan) => {
       for (const [key, figure] of Object.entries(plan.figures)) {
         expect(key).toBe(figure.key);
-        const counted = ['fish', 'spoons', 'ratio', 'pH'].includes(figure.unit);
+        const counted = ['fish', 'spoons', 'weeks', 'ratio', 'pH'].includes(figure.unit);
         if (!counted) expect(key.endsWith(`_${figure.unit}`), `${key} in ${figure.unit}`).toBe(true);
         for (const step of figure.steps) expect(figure.sources).toContain(step.source);
       }

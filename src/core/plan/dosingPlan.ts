@@ -1,6 +1,8 @@
 /** What a keeper may add: buffer, salt against nitrite, and how to read a kit. The keeper's side only. */
+import { waterChange_frac } from '../constants.ts';
 import type { Note } from '../note.ts';
 import type { System } from '../system.ts';
+import { afterChanges_mg_L } from '../water/dilution.ts';
 import { bufferDose_g, buffers, salt_g } from '../water/dosing.ts';
 import { alkalinityUsed_g_d } from '../water/nitrogen.ts';
 import { inForm_mg_L } from '../water/nitrogenForms.ts';
@@ -96,14 +98,19 @@ function saltFigure(system: System, systemWater_L: number): Figure {
 }
 
 /**
- * Tables for the keeper: buffer by product, salt by nitrite reading, readings in their forms.
+ * Tables for the keeper: buffer by product, salt by nitrite reading, readings in their forms, changes.
  * @param systemWater_L all water
  * @param load the day's load; null gives no buffer table
- * @returns two or three tables
+ * @returns tables; what several changes leave of a substance among them
  * @source molarMasses, srac462
  */
 export function dosingTables(systemWater_L: number, load: Load): readonly Table[] {
-  return [...(load === null ? [] : [bufferTable(load.tan_g_d)]), saltTable(systemWater_L), formsTable()];
+  return [
+    ...(load === null ? [] : [bufferTable(load.tan_g_d)]),
+    saltTable(systemWater_L),
+    formsTable(),
+    leftTable(),
+  ];
 }
 
 function bufferTable(tan_g_d: number): Table {
@@ -148,6 +155,24 @@ function formsTable(): Table {
     rows: readings_mg_L.map((one) => [
       one,
       ...(['NH3', 'NH4', 'NO2', 'NO3'] as const).map((form) => inForm_mg_L(one, 'N', form)),
+    ]),
+  };
+}
+
+/** What is left of 100 mg/L of anything after several changes with water that holds none of it. */
+function leftTable(): Table {
+  const left = (share_frac: number, times: number): number => afterChanges_mg_L(100, 0, share_frac, times);
+  return {
+    key: 'leftAfterChanges',
+    columns: [
+      { key: 'changes', unit: 'ratio' },
+      { key: 'leftByQuarters', unit: 'mg_L' },
+      { key: 'leftByTenths', unit: 'mg_L' },
+    ],
+    rows: [1, 2, 3, 4, 5, 6].map((times) => [
+      times,
+      left(waterChange_frac.quarter, times),
+      left(waterChange_frac.tenth, times),
     ]),
   };
 }
