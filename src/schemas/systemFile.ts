@@ -86,7 +86,7 @@ export const fishStockFile = z.strictObject({
 });
 
 /** The air pump and its stones in the fish tank. */
-export const airFile = z.strictObject({
+const airFile = z.strictObject({
   /** Litres of air a minute through all stones together: hold a bag or an upturned bottle over them and time it. */
   flow_L_min: number(0.1, 1_000, 'L_min'),
   /** How many air stones hang in the fish tank. */
@@ -96,7 +96,7 @@ export const airFile = z.strictObject({
 });
 
 /** The water that you top up and change with. Let it run a while, then test it as you test the tank. */
-export const tapFile = z.strictObject({
+const tapFile = z.strictObject({
   /** Test it again after a day in an open bucket: it can change as gas leaves. */
   pH: number(4, 11, 'pH'),
   /** As calcium carbonate. Kits that count degrees: multiply German degrees (dKH) by 17.8. */

@@ -27,17 +27,17 @@ export function waterKeeping(
   levels: Levels,
   before: readonly Figure[],
 ): { readonly figures: readonly Figure[]; readonly tables: readonly Table[] } {
-  const valueOf = (key: string): number | null => before.find((one) => one.key === key)?.value ?? null;
+  const worked = (key: string): number | null => before.find((one) => one.key === key)?.value ?? null;
   const wetMedia_L = beds.reduce((total, bed) => total + bed.wetMedia_L, 0);
-  const load = loadOf(system, valueOf('feed_g_d'));
+  const load = loadOf(system, worked('feed_g_d'));
   const { systemWater_L } = levels;
   return {
     figures: [
       ...airFigures(system, levels, load),
       ...nitrogenFigures(system, beds, wetMedia_L, load),
       ...dosingFigures(system, systemWater_L, load),
-      ...changeFigures(system, systemWater_L, valueOf('tanMax_mg_L')),
-      ...startUpFigures(system, systemWater_L, valueOf('fishPlanned')),
+      ...changeFigures(system, systemWater_L, worked('tanMax_mg_L')),
+      ...startUpFigures(system, systemWater_L, worked('fishPlanned')),
       ...lossFigures(systemWater_L),
     ],
     tables: [
