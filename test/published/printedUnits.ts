@@ -28,6 +28,7 @@ const printed: Readonly<Record<string, { readonly ours: string; readonly factor:
   'galUK/min': { ours: 'L_h', factor: 60 * galUK_L },
   'g/d': { ours: 'g_d', factor: 1 },
   'mg/L': { ours: 'mg_L', factor: 1 },
+  'g/h': { ours: 'g_h', factor: 1 },
   'lb/d': { ours: 'g_d', factor: 453.59237 },
   g: { ours: 'g', factor: 1 },
   frac: { ours: 'frac', factor: 1 },

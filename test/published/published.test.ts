@@ -28,10 +28,10 @@ import { standpipeFlow_L_h, standpipeHead_mm } from '../../src/core/hydraulics/s
 import { waterDensity_kg_m3, waterViscosity_m2_s } from '../../src/core/hydraulics/waterProperties.ts';
 import { weirFlow_L_h } from '../../src/core/hydraulics/weir.ts';
 import { ration_g_d } from '../../src/core/stocking/feed.ts';
-import { fallHeight_mm } from '../../src/core/water/aeration.ts';
+import { fallHeight_mm, fieldTransfer_g_h } from '../../src/core/water/aeration.ts';
 import { unionised_frac } from '../../src/core/water/ammonia.ts';
-import { carbonDioxide_mg_L, pK1, pK2, pKw } from '../../src/core/water/carbonate.ts';
-import { dechlorinator_g, salt_g } from '../../src/core/water/dosing.ts';
+import { carbonDioxide_mg_L, pHAtCarbonDioxide, pK1, pK2, pKw } from '../../src/core/water/carbonate.ts';
+import { bufferDose_g, dechlorinator_g, salt_g } from '../../src/core/water/dosing.ts';
 import { alkalinityUsed_g_d } from '../../src/core/water/nitrogen.ts';
 import { oxygenSaturation_mg_L, pressure_frac } from '../../src/core/water/oxygen.ts';
 import { nitrifierOxygen_g_d } from '../../src/core/water/respiration.ts';
@@ -45,6 +45,7 @@ const formulas: Readonly<Record<string, (...inputs: never[]) => number>> = {
   boxArea_m2,
   boxVolume_L,
   bucket_s,
+  bufferDose_g,
   carbonDioxide_mg_L,
   chord_mm,
   circleArea_m2,
@@ -54,6 +55,7 @@ const formulas: Readonly<Record<string, (...inputs: never[]) => number>> = {
   drainTime_s,
   ellipseArea_m2,
   fallHeight_mm,
+  fieldTransfer_g_h,
   fittingLoss_m,
   floodedBed_kg,
   frictionFactor,
@@ -67,6 +69,7 @@ const formulas: Readonly<Record<string, (...inputs: never[]) => number>> = {
   obroundVolume_L,
   orificeFlow_L_h,
   oxygenSaturation_mg_L,
+  pHAtCarbonDioxide,
   pK1,
   pK2,
   pKw,
