@@ -78,7 +78,7 @@ function ceilingFigures(system: System, at: Conditions, load: Load): readonly Fi
     quantity('q', 'stillFlow', flow_L_h, 'L_h'),
     'Q × n ÷ N',
     [
-      quantity('Q', 'pumpFlow', system.pump.flow_L_h, 'L_h'),
+      quantity('Q', 'statedFlow', system.pump.flow_L_h, 'L_h'),
       quantity('n', 'stillBeds', still.length, 'ratio'),
       quantity('N', 'pumpedBeds', pumped.length, 'ratio'),
     ],

@@ -173,7 +173,7 @@ function fallFigure(system: System, at: Conditions, oxygenMin_mg_L: number): Fig
     byHand: 'no',
     source: fallQuality.source,
   };
-  const flow = quantity('Q', 'pumpFlow', system.pump.flow_L_h, 'L_h');
+  const flow = quantity('Q', 'statedFlow', system.pump.flow_L_h, 'L_h');
   const gives = quantity('F', 'fallOxygen', value, 'g_h');
   return figure({
     key: 'fallOxygen_g_h',
