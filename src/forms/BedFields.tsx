@@ -2,11 +2,11 @@
 import type { BedMode } from '../core/system.ts';
 import { say } from '../wording/catalogue.ts';
 import { textAt } from './draft.ts';
-import { ChoiceField, GroupTroubles, NumberField, TextField } from './fields.tsx';
-import { idOf, useForm } from './form.ts';
+import { ChoiceField, NumberField, TextField } from './fields.tsx';
+import { useForm } from './form.ts';
 import { MeasuredPart } from './MeasuredPart.tsx';
 import { bedLines } from './measureLines.ts';
-import { planner } from './words.ts';
+import { OptionalGroup } from './OptionalGroup.tsx';
 
 const modes: readonly BedMode[] = ['siphon', 'timer', 'constantFlood', 'inTank'];
 
@@ -48,12 +48,16 @@ export function BedFields({ index }: { readonly index: number }) {
 type LineProps = { readonly index: number; readonly letters: Readonly<Record<string, string>> };
 
 function LineFields({ index, letters }: LineProps) {
+  const { draft } = useForm();
   const place = ['beds', index] as const;
+  const hole = [...place, 'drainHole_mm'] as const;
+  const onTimer = textAt(draft, [...place, 'mode']) === 'timer';
   return (
     <>
       <NumberField place={[...place, 'waterLine_mm']} letter={letters['waterLine_mm']} />
       <NumberField place={[...place, 'drained_mm']} letter={letters['drained_mm']} need="optional" />
       <NumberField place={[...place, 'standpipeBore_mm']} need="optional" />
+      {onTimer || textAt(draft, hole) !== '' ? <NumberField place={hole} need="optional" /> : null}
     </>
   );
 }
@@ -66,18 +70,11 @@ function MediaNote({ media }: { readonly media: string }) {
 }
 
 function BucketTest({ index }: { readonly index: number }) {
-  const { content } = useForm();
   const place = ['beds', index, 'bucketTest'] as const;
   return (
-    <fieldset class="inner" id={idOf(place)} tabIndex={-1}>
-      <legend>
-        {planner(content.catalogue, 'groups.bucketTest')}{' '}
-        <span class="optional">({planner(content.catalogue, 'optional')})</span>
-      </legend>
-      <p class="how">{planner(content.catalogue, 'intro.bucketTest')}</p>
-      <GroupTroubles place={place} />
-      <NumberField place={[...place, 'media_L']} need="optional" />
-      <NumberField place={[...place, 'water_L']} need="optional" />
-    </fieldset>
+    <OptionalGroup place={place} name="bucketTest">
+      <NumberField place={[...place, 'media_L']} />
+      <NumberField place={[...place, 'water_L']} />
+    </OptionalGroup>
   );
 }

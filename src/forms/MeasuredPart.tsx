@@ -3,13 +3,13 @@
 import type { ComponentChildren, TargetedFocusEvent } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Shape } from '../core/system.ts';
-import { DipRows } from './DipRows.tsx';
 import { type Place, textAt } from './draft.ts';
 import { ChoiceField, GroupTroubles, NumberField } from './fields.tsx';
 import { useForm } from './form.ts';
 import { MeasureDrawing } from './MeasureDrawing.tsx';
 import { containerLines, type Dimension } from './measureLines.ts';
 import { isOptional, measures, shapeNamed, shapes } from './measures.ts';
+import { Rows } from './Rows.tsx';
 import { planner } from './words.ts';
 
 type PartProps = {
@@ -60,7 +60,9 @@ function ContainerFields({ place, shape, letters }: ContainerProps) {
           {...(isOptional(shape, key) ? { need: 'optional' } : {})}
         />
       ))}
-      {shape === 'dipTable' ? <DipRows place={[...place, 'dips']} /> : null}
+      {shape === 'dipTable' ? (
+        <Rows place={[...place, 'dips']} keys={['depth_mm', 'volume_L']} words="dips" />
+      ) : null}
     </>
   );
 }

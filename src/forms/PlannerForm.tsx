@@ -6,7 +6,9 @@ import { type PartName, textAt, withPart } from './draft.ts';
 import { inUnits } from './draftOf.ts';
 import { ChoiceField, GroupTroubles, NumberField, TextField } from './fields.tsx';
 import { idOf, useForm } from './form.ts';
+import { PumpFields } from './PumpFields.tsx';
 import { VesselFields } from './VesselFields.tsx';
+import { WaterFields } from './WaterFields.tsx';
 import { planner } from './words.ts';
 
 export function PlannerForm() {
@@ -21,16 +23,13 @@ export function PlannerForm() {
       </PartOrNot>
       <BedList />
       <PartOrNot name="pump">
-        <NumberField place={['pump', 'flow_L_h']} />
-        <NumberField place={['pump', 'intake_mm']} />
+        <PumpFields />
       </PartOrNot>
       <PartOrNot name="fish" intro="fish">
         <FishFields />
       </PartOrNot>
       <Part name="water">
-        <NumberField place={['spoon_g']} need="optional" />
-        <NumberField place={['water', 'now_degC']} need="optional" />
-        <NumberField place={['water', 'pH']} need="optional" />
+        <WaterFields />
       </Part>
     </>
   );

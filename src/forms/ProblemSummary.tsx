@@ -56,7 +56,9 @@ type LinkProps = { readonly place: Trouble['place']; readonly text: string };
 function FieldLink({ place, text }: LinkProps) {
   const follow = (event: Event) => {
     event.preventDefault();
-    fieldFor(place)?.focus();
+    const field = fieldFor(place);
+    unfold(field);
+    field?.focus();
   };
   return (
     <a href={`#${idOf(place)}`} onClick={follow}>
@@ -69,4 +71,10 @@ function FieldLink({ place, text }: LinkProps) {
 function fieldFor(place: Trouble['place']): HTMLElement | null {
   const ids = place.map((_, cut) => idOf(place.slice(0, place.length - cut)));
   return ids.map((id) => document.getElementById(id)).find((found) => found !== null) ?? null;
+}
+
+/** What is folded away cannot take the focus. */
+function unfold(field: HTMLElement | null): void {
+  const folded = field?.closest('details');
+  if (folded) folded.open = true;
 }

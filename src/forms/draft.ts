@@ -47,6 +47,16 @@ export function listAt(draft: Draft, place: Place): readonly Tree[] {
   return Array.isArray(found) ? found : [];
 }
 
+/** Whether anything is typed at a place or below it. */
+export function anyTyped(draft: Draft, place: Place): boolean {
+  const found = treeAt(draft.fields, place);
+  return found !== undefined && holdsText(found);
+}
+
+function holdsText(tree: Tree): boolean {
+  return isTyped(tree) ? tree.text.trim() !== '' : Object.values(tree).some(holdsText);
+}
+
 /** The draft with another tree at a place. */
 export function withTree(draft: Draft, place: Place, tree: Tree): Draft {
   return { ...draft, fields: put(draft.fields, place, tree) };

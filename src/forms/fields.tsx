@@ -150,8 +150,8 @@ export function GroupTroubles({ place }: { readonly place: Place }) {
   const { troubles } = useForm();
   return (
     <>
-      {troublesAt(troubles, place).map(({ sentence }) => (
-        <p class="trouble wrong" key={sentence}>
+      {troublesAt(troubles, place).map(({ kind, sentence }) => (
+        <p class={kind === 'wrong' ? 'trouble wrong' : 'trouble'} key={sentence}>
           {sentence}
         </p>
       ))}

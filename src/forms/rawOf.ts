@@ -6,14 +6,14 @@ import { siOf } from './typedNumber.ts';
 
 type Plain = { readonly [key: string]: unknown };
 
-/** Fields of words; all others hold numbers. */
+/** Fields of words, which may be wrong but not missing; all others hold numbers, or may stay empty. */
 const words = new Set(['name', 'place', 'shape', 'mode', 'media', 'kind', 'paper', 'units']);
 
 /** Groups that are not there as long as nothing is typed in them. */
-const optional = new Set(['bucketTest', 'water']);
+const optional = new Set(['bucketTest', 'water', 'pipe', 'timer', 'air', 'tap']);
 
 /** Of a basket in the tank the tank sets these, or there is no such thing. */
-const notOfBaskets = new Set(['waterLine_mm', 'drained_mm', 'standpipeBore_mm']);
+const notOfBaskets = new Set(['waterLine_mm', 'drained_mm', 'standpipeBore_mm', 'drainHole_mm']);
 
 const parts: readonly PartName[] = ['sump', 'pump', 'fish'];
 
@@ -45,11 +45,12 @@ function plain(tree: Tree, key: string, units: UnitSystem): unknown {
   return optional.has(key) && Object.keys(group).length === 0 ? undefined : group;
 }
 
-/** Rows at the end of a dip table in which nothing stands yet do not count. */
-function listOf(list: readonly Tree[], key: string, units: UnitSystem): readonly unknown[] {
+/** Rows at the end in which nothing stands yet do not count; a curve without any is none. */
+function listOf(list: readonly Tree[], key: string, units: UnitSystem): readonly unknown[] | undefined {
   const entries = list.map((tree) => plain(tree, '', units));
+  if (key === 'beds') return entries;
   const last = entries.findLastIndex((entry) => Object.keys(entry ?? {}).length > 0);
-  return key === 'dips' ? entries.slice(0, last + 1) : entries;
+  return key === 'curve' && last < 0 ? undefined : entries.slice(0, last + 1);
 }
 
 function groupOf(group: { readonly [key: string]: Tree }, units: UnitSystem): Plain {

@@ -18,7 +18,7 @@ type TypedUnit = {
 
 const one = (sign: string, written: RegExp): TypedUnit => ({ sign, per: 1, zero: 0, decimals: 6, written });
 
-/** Inch, US gallon: by definition of 1959, exact. */
+/** Inch, foot, US gallon: by definition of 1959, exact. */
 const inch: TypedUnit = { sign: 'in', per: 25.4, zero: 0, decimals: 3, written: /(?:in|inch|inches|"|″)$/i };
 const gallon: TypedUnit = { sign: 'gal', per: 3.785411784, zero: 0, decimals: 3, written: /gal(?:lons?)?$/i };
 
@@ -28,12 +28,18 @@ const metric: Readonly<Record<string, TypedUnit>> = {
   L_h: one('L/h', /l\/h$/i),
   g: one('g', /g$/i),
   degC: one('°C', /°?\s*c$/i),
+  L_min: one('L/min', /l\/min$/i),
+  m: one('m', /m$/i),
+  min: one('min', /min$/i),
+  W: one('W', /w$/i),
+  mg_L: one('mg/L', /mg\/l$/i),
   frac: { sign: '%', per: 0.01, zero: 0, decimals: 6, written: /%$/ },
 };
 
 const us: Readonly<Record<string, TypedUnit>> = {
   ...metric,
   mm: inch,
+  m: { sign: 'ft', per: 0.3048, zero: 0, decimals: 2, written: /(?:ft|feet|′)$/i },
   L: gallon,
   L_h: { ...gallon, sign: 'gal/h', decimals: 1, written: /gal\/h$/i },
   degC: { sign: '°F', per: 5 / 9, zero: 32, decimals: 1, written: /°?\s*f$/i },

@@ -102,13 +102,33 @@ describe('a value that cannot be', () => {
   });
 });
 
+describe('a field that is folded away', () => {
+  test('is unfolded by the link to it, and says what is wrong in its unit', async () => {
+    const { page, close } = await opened();
+    const more = page.getByText('More about the pump: watts, curve, pipe, timer');
+    const power = page.locator('#field-pump-power_W');
+    if (!(await power.isVisible())) await more.click();
+    await power.fill('99999');
+    await page.getByText('To put right: 1').waitFor();
+    await power.fill('');
+    expect(await power.isVisible(), 'stays open while one types in it').toBe(true);
+    await power.fill('99999');
+    await page.getByText('To put right: 1').waitFor();
+    await more.click();
+    expect(await power.isVisible()).toBe(false);
+    await page.getByRole('link', { name: /The power of the pump is 99999\sW/ }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-pump-power_W');
+    await close();
+  });
+});
+
 describe('a dip table', () => {
   test('says how many dips it wants, and takes them row by row', async () => {
     const { page, close } = await opened();
     await page.selectOption('#field-beds-0-container-shape', 'dipTable');
     await page.fill('#field-beds-0-container-outsideLength_mm', '1000');
     await page.fill('#field-beds-0-container-outsideWidth_mm', '1000');
-    await page.locator('.summary').getByText('there are 0, and 2 are the least').waitFor();
+    await page.locator('.bed .rows').getByText('The dip table is missing.').waitFor();
     for (const [row, [depth, litres]] of [
       ['180', '150'],
       ['360', '320'],
@@ -117,6 +137,7 @@ describe('a dip table', () => {
       await page.waitForFunction((at) => document.activeElement?.id.endsWith(`dips-${at}-depth_mm`), row);
       await page.keyboard.type(depth ?? '');
       await page.fill(`#field-beds-0-container-dips-${row}-volume_L`, litres ?? '');
+      if (row === 0) await page.locator('.bed .rows').getByText('there are 1, and 2 are the least').waitFor();
     }
     await current(page);
     // 150 L up to 180 mm, then 170 L over the next 180 mm: 150 + 170 x 120 / 180 at the water line of 300 mm.

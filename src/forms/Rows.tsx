@@ -1,39 +1,47 @@
 /** @jsxImportSource preact */
-/** A container of any form: litres poured in so far, and the depth at which they stand. */
+/** A list of equal rows: the dips of a container, the points of a pump's curve. */
 import { listAt, type Place, type Tree, withTree } from './draft.ts';
 import { GroupTroubles, NumberField } from './fields.tsx';
-import { idOf, useForm } from './form.ts';
 import { focusOn } from './focusOn.ts';
+import { idOf, useForm } from './form.ts';
 import { planner } from './words.ts';
 
-export function DipRows({ place }: { readonly place: Place }) {
+type RowsProps = {
+  readonly place: Place;
+  readonly keys: readonly string[];
+  /** Its words: `intro`, `add` and `remove` under this name. */
+  readonly words: 'dips' | 'curve';
+};
+
+export function Rows({ place, keys, words }: RowsProps) {
   const { content, draft, change } = useForm();
   const { catalogue } = content;
   const rows = listAt(draft, place);
   const set = (next: readonly Tree[]) => change(withTree(draft, place, next));
   const add = () => {
     set([...rows, {}]);
-    focusOn(idOf([...place, rows.length, 'depth_mm']));
+    focusOn(idOf([...place, rows.length, keys[0] ?? '']));
   };
   const remove = (at: number) => {
     set(rows.filter((_, index) => index !== at));
     focusOn(`${idOf(place)}-add`);
   };
   return (
-    <div class="dips" id={idOf(place)} tabIndex={-1}>
-      <p class="how">{planner(catalogue, 'intro.dips')}</p>
+    <div class="rows" id={idOf(place)} tabIndex={-1}>
+      <p class="how">{planner(catalogue, `rows.${words}.intro`)}</p>
       <GroupTroubles place={place} />
       {rows.map((_, index) => (
-        <div class="dip" key={index}>
-          <NumberField place={[...place, index, 'depth_mm']} />
-          <NumberField place={[...place, index, 'volume_L']} />
+        <div class="row-of-fields" key={index}>
+          {keys.map((key) => (
+            <NumberField key={key} place={[...place, index, key]} />
+          ))}
           <button type="button" class="plain" onClick={() => remove(index)}>
-            {planner(catalogue, 'act.removeDip', { number: String(index + 1) })}
+            {planner(catalogue, `rows.${words}.remove`, { number: String(index + 1) })}
           </button>
         </div>
       ))}
       <button type="button" id={`${idOf(place)}-add`} onClick={add}>
-        {planner(catalogue, 'act.addDip')}
+        {planner(catalogue, `rows.${words}.add`)}
       </button>
     </div>
   );
