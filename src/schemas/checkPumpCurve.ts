@@ -12,7 +12,9 @@ export function checkPumpCurve(pump: Parts['pump'], place: Path): readonly Probl
     if (before === undefined) return [];
     const at = [...place, 'curve', index];
     return [
-      ...(point.flow_L_h > before.flow_L_h ? [] : [wrong([...at, 'flow_L_h'], point.flow_L_h, before.flow_L_h, 'L_h')]),
+      ...(point.flow_L_h > before.flow_L_h
+        ? []
+        : [wrong([...at, 'flow_L_h'], point.flow_L_h, before.flow_L_h, 'L_h')]),
       ...(point.head_m < before.head_m ? [] : [wrong([...at, 'head_m'], point.head_m, before.head_m, 'm')]),
     ];
   });

@@ -23,7 +23,7 @@ export const vesselFile = z.strictObject({
 });
 
 /** One point of a pump's curve. */
-export const pumpPointFile = z.strictObject({
+const pumpPointFile = z.strictObject({
   /** Litres an hour at that height; 0 where nothing comes out any more. */
   flow_L_h: number(0, 200_000, 'L_h'),
   /** Metres from the water's surface up to the open end. */
@@ -31,7 +31,7 @@ export const pumpPointFile = z.strictObject({
 });
 
 /** The pipe from the pump to the highest bed. */
-export const supplyPipeFile = z.strictObject({
+const supplyPipeFile = z.strictObject({
   /** Inside diameter, not the size printed on it. */
   bore_mm: number(4, 200, 'mm'),
   /** All of it, up and along. */
@@ -41,7 +41,7 @@ export const supplyPipeFile = z.strictObject({
 });
 
 /** What the timer is set to. */
-export const timerFile = z.strictObject({
+const timerFile = z.strictObject({
   /** Minutes that the pump runs. */
   on_min: number(1, 1_440, 'min'),
   /** Minutes that it rests. */

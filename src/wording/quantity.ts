@@ -38,7 +38,12 @@ const metric: Readonly<Record<string, Shown>> = {
   g_h: { sign: 'g/h', per: 1, offset: 0, decimals: twoBelowOne },
   L_min: { sign: 'L/min', per: 1, offset: 0, decimals: oneBelowTen },
   min: { sign: 'min', per: 1, offset: 0, decimals: whole },
-  m2: { sign: 'm²', per: 1, offset: 0, decimals: oneBelowTen },
+  W: { sign: 'W', per: 1, offset: 0, decimals: oneBelowTen },
+  m2: { sign: 'm²', per: 1, offset: 0, decimals: twoBelowOne },
+  s: { sign: 's', per: 1, offset: 0, decimals: whole },
+  m_s: { sign: 'm/s', per: 1, offset: 0, decimals: () => 2 },
+  kWh_d: { sign: 'kWh', per: 1, offset: 0, decimals: twoBelowOne },
+  kg_m2: { sign: 'kg/m²', per: 1, offset: 0, decimals: whole },
   weeks: { sign: 'weeks', per: 1, offset: 0, decimals: whole },
   fish: { sign: 'fish', per: 1, offset: 0, decimals: whole },
   ratio: { sign: '', per: 1, offset: 0, decimals: oneBelowTen },
@@ -55,6 +60,9 @@ const us: Readonly<Record<string, Shown>> = {
   L_d: { sign: 'gal', per: litresPerGallon, offset: 0, decimals: oneBelowTen },
   L_h: { sign: 'gal/h', per: litresPerGallon, offset: 0, decimals: whole },
   kg: { sign: 'lb', per: gramsPerPound / 1000, offset: 0, decimals: one },
+  m2: { sign: 'ft²', per: 0.3048 ** 2, offset: 0, decimals: oneBelowTen },
+  m_s: { sign: 'ft/s', per: 0.3048, offset: 0, decimals: one },
+  kg_m2: { sign: 'lb/ft²', per: gramsPerPound / 1000 / 0.3048 ** 2, offset: 0, decimals: whole },
   degC: { sign: '°F', per: 5 / 9, offset: 32, decimals: whole },
 };
 

@@ -102,7 +102,7 @@ test('what came is shortened, and cannot drive a terminal or turn the line aroun
     [
       "content/systems/sound.yaml:10:12 beds[0].media: got "U+202Exxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…", but there is no such file. The files there are coarseGravel, crushedBrick, expandedClay, pumice and roundedGravel.",
       "content/systems/sound.yaml:14:1 pump.flow_L_h: is missing. Expected a number from 10 to 100000, in litres an hour.",
-      "content/systems/sound.yaml:15:3 pump.U+001B[31mU+000A: the key "U+001B[31mU+000A" is not known here. The keys here are flow_L_h and intake_mm.",
+      "content/systems/sound.yaml:15:3 pump.U+001B[31mU+000A: the key "U+001B[31mU+000A" is not known here. The keys here are flow_L_h, intake_mm, curve, power_W, pipe and timer.",
     ]
   `);
 });

@@ -142,6 +142,9 @@ function readBack(text: string, unit: string, units: UnitSystem): number {
     L_h: 3.785411784,
     kg: 0.45359237,
     frac: 0.01,
+    m: 0.3048,
+    m2: 0.3048 ** 2,
+    kg_m2: 0.45359237 / 0.3048 ** 2,
   };
   if (unit === 'degC') return ((number - 32) * 5) / 9;
   return number * (per[unit] ?? 1);

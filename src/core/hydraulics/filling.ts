@@ -48,6 +48,8 @@ export type Walk = {
   readonly rhythm: Rhythm | null;
   /** How long to follow it. */
   readonly until_s: number;
+  /** Or until its siphon has started so many times. */
+  readonly starts?: number;
 };
 
 /** More moments than any trace needs: a bed that flips between two states would run for ever. */
@@ -74,6 +76,7 @@ export function filled(walk: Walk): History {
       if (open === 0 && at.index === walk.cells.length - 1) {
         open = 1;
         starts_s.push(now.time_s);
+        if (starts_s.length === walk.starts) break;
       } else if (open === 1 && isOn(walk.cells, at, 0) && walk.cells.length > 1) {
         open = 0;
         breaks_s.push(now.time_s);

@@ -32,7 +32,12 @@ export const starts_L_h = { bore_mm: 25, flow: 200, source: 'fromMemory' } as co
 export const siphonTail_mm: Sourced = { value: 100, source: 'commonPractice' };
 
 /** A siphon must draw this much faster than water comes in, or it does not break; and this much to be sure of it. */
-export const breakMargin = { least: 1.1, source: 'ramseyDosingSiphon', sure: 2, sureSource: 'fromMemory' } as const;
+export const breakMargin = {
+  least: 1.1,
+  source: 'ramseyDosingSiphon',
+  sure: 2,
+  sureSource: 'fromMemory',
+} as const;
 
 /** Edge of a drain hole in a plastic pipe: a hole with a sharp edge. */
 export const holeCd: Sourced = { value: 0.6, source: 'lalHydraulics' };

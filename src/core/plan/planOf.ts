@@ -4,15 +4,19 @@ import { type BedPlan, bedPlans } from './beds.ts';
 import { feedFigures, weighingTables } from './feedPlan.ts';
 import type { Figure, Plan } from './figure.ts';
 import { fishFigures } from './fishPlan.ts';
+import { flowPlan } from './flowPlan.ts';
 import { levels } from './levels.ts';
 import { section } from './section.ts';
+import { solidsFigures } from './solidsPlan.ts';
 import { waterKeeping } from './waterKeeping.ts';
 import { waterFigures } from './waterPlan.ts';
+import { weightFigures } from './weightPlan.ts';
 import { byHand, figure, quantity } from './write.ts';
 
 /**
  * The whole plan of a system: every figure with its steps and sources, the tables, the section to draw.
- * Beds first, then the levels they leave, then the fish that both allow, then feed and water, then water keeping.
+ * Beds first, then the levels they leave, then the fish that both allow, then feed and water, then water keeping,
+ * then water moving, solids and weight.
  * @param system a system that `schemas` has checked
  * @returns a Plan; a figure that does not exist here has the value null and a note that says why
  * @valid what each figure's own function says
@@ -31,11 +35,19 @@ export function planOf(system: System): Plan {
     ...waterFigures(system, at.systemWater_L),
   ];
   const keeping = waterKeeping(system, beds, at, first);
+  const flow = flowPlan(system, beds, at);
+  const feed_g_d = first.find((one) => one.key === 'feed_g_d')?.value ?? null;
   return {
     systemId: system.id,
-    figures: byKey([...first, ...keeping.figures]),
+    figures: byKey([
+      ...first,
+      ...keeping.figures,
+      ...flow.figures,
+      ...solidsFigures(system, feed_g_d, flow.flow_L_h, at.systemWater_L),
+      ...weightFigures(system),
+    ]),
     tables: [...weighingTables(system), ...keeping.tables],
-    traces: [],
+    traces: flow.traces,
     section: section(system, beds, at),
   };
 }
