@@ -2,7 +2,7 @@
 import type { Note } from '../note.ts';
 import type { FishStock, System } from '../system.ts';
 import { timeInHand_min } from '../water/respiration.ts';
-import { startingShare_frac } from '../water/waterConstants.ts';
+import { longestSum_min, startingShare_frac } from '../water/waterConstants.ts';
 import type { Conditions } from './conditions.ts';
 import type { Figure, Step } from './figure.ts';
 import { breathingOf } from './oxygenDemand.ts';
@@ -27,7 +27,8 @@ export function timeInHandFigure(system: System, fish: FishStock, tankLow_L: num
   if (start_mg_L <= limit_mg_L) {
     return noFigure(key, 'min', note('noTimeInHand', 'caution', { start_mg_L, limit_mg_L }));
   }
-  const minutes = minutesOf(fish, tankLow_L, start_mg_L - limit_mg_L, at.water_degC);
+  const summed = minutesOf(fish, tankLow_L, start_mg_L - limit_mg_L, at.water_degC);
+  const minutes = Math.min(summed, longestSum_min.value);
   const grown = { ...fish, massNow_g: Math.max(fish.massNow_g, fish.massAdult_g) };
   return figure({
     key,
@@ -35,14 +36,34 @@ export function timeInHandFigure(system: System, fish: FishStock, tankLow_L: num
     unit: 'min',
     safeSide: 'down',
     confidence: 'estimate',
-    steps: steps(fish, tankLow_L, at, minutes),
+    steps: [...steps(fish, tankLow_L, at, summed), ...(summed > minutes ? [capped(summed, minutes)] : [])],
     notes: [
       note('timeIsNoWait', 'info', {
-        grown_min: minutesOf(grown, tankLow_L, start_mg_L - limit_mg_L, at.water_degC),
+        grown_min: Math.min(
+          longestSum_min.value,
+          minutesOf(grown, tankLow_L, start_mg_L - limit_mg_L, at.water_degC),
+        ),
         limit_mg_L,
       }),
+      ...(summed > minutes ? [note('timeCapped', 'info', { longest_min: longestSum_min.value })] : []),
     ],
   });
+}
+
+/** Where few fish breathe little, what else lives in the tank decides. */
+function capped(summed: number, minutes: number): Step {
+  const symbols = [
+    quantity('t', 'timeBySum', summed, 'min'),
+    quantity('m', 'longestSum', longestSum_min.value, 'min'),
+  ];
+  return {
+    kind: 'leastOf',
+    gives: quantity('h', 'timeInHand', minutes, 'min'),
+    formula: 'min(t; m)',
+    symbols,
+    byHand: 'yes',
+    source: longestSum_min.source,
+  };
 }
 
 function note(code: string, level: Note['level'], numbers: Note['numbers']): Note {
@@ -83,7 +104,7 @@ function steps(fish: FishStock, tankLow_L: number, at: Conditions, minutes: numb
       'geometry',
     ),
     byHand(
-      quantity('t', 'timeInHand', minutes, 'min'),
+      quantity('t', longestSum_min.value < minutes ? 'timeBySum' : 'timeInHand', minutes, 'min'),
       '60 × L × (c − l) ÷ (1000 × F)',
       [
         quantity('L', 'tankLow', tankLow_L, 'L'),

@@ -27,6 +27,9 @@ export const solidsOxygen: SourcedRange = { low: 0.05, likely: 0.13, high: 0.5, 
 /** Share of saturation that a stocked, aired tank really stands at when the power goes. */
 export const startingShare_frac: Sourced = { value: 0.7, source: 'fromMemory' };
 
+/** Beyond this, mud and bacteria count for more than few fish, and the sum no longer holds. */
+export const longestSum_min: Sourced = { value: 120, source: 'fromMemory' };
+
 /** Oxygen in a litre of air at 20 °C and the sea's pressure: 1.204 g of air, 23.15 % of it oxygen by mass. */
 export const oxygenOfAir_g_L: Sourced = { value: 0.2787, source: 'fromMemory' };
 
