@@ -1,3 +1,5 @@
+import { gravity_m_s2 } from '../constants.ts';
+import type { Step } from '../plan/figure.ts';
 import { orificeFlow_L_h } from './orifice.ts';
 import { lipCd, mouthCd } from './standpipe.ts';
 import { weirFlow_L_h } from './weir.ts';
@@ -20,7 +22,41 @@ import { weirFlow_L_h } from './weir.ts';
 export function blockedHead_mm(bore_mm: number, flow_L_h: number, open_frac: number): number {
   if (!(0 <= flow_L_h)) throw new RangeError(`blockedHead_mm: flow_L_h is ${flow_L_h}, must be 0 or more`);
   if (!(0 < open_frac && open_frac <= 1)) throw new RangeError(`blockedHead_mm: open_frac is ${open_frac}`);
-  const weir_mm = (flow_L_h / weirFlow_L_h(Math.PI * bore_mm * open_frac, 1, lipCd)) ** (2 / 3);
-  const mouth_mm = (flow_L_h / open_frac / orificeFlow_L_h(bore_mm, 1, mouthCd)) ** 2;
-  return Math.max(weir_mm, mouth_mm);
+  return Math.max(lipHead_mm(bore_mm, flow_L_h, open_frac), mouthHead_mm(bore_mm, flow_L_h, open_frac));
+}
+
+function lipHead_mm(bore_mm: number, flow_L_h: number, open_frac: number): number {
+  return (flow_L_h / weirFlow_L_h(Math.PI * bore_mm * open_frac, 1, lipCd)) ** (2 / 3);
+}
+
+function mouthHead_mm(bore_mm: number, flow_L_h: number, open_frac: number): number {
+  return (flow_L_h / open_frac / orificeFlow_L_h(bore_mm, 1, mouthCd)) ** 2;
+}
+
+/** The worked step of it: the lip or the mouth, whichever asks for more. Throws RangeError as `blockedHead_mm`. */
+export function blockedStep(bore_mm: number, flow_L_h: number, open_frac: number): Step {
+  const asLip = lipHead_mm(bore_mm, flow_L_h, open_frac) >= mouthHead_mm(bore_mm, flow_L_h, open_frac);
+  return {
+    kind: 'formula',
+    gives: {
+      sign: 'H',
+      term: 'halfBlocked',
+      value: blockedHead_mm(bore_mm, flow_L_h, open_frac),
+      unit: 'mm',
+    },
+    formula: asLip
+      ? '1000 × (Q ÷ 3600000 ÷ (2 ÷ 3 × C × sqrt(2 × g) × π × b × o ÷ 1000))^(2 ÷ 3)'
+      : '1000 × (Q ÷ 3600000 ÷ (C × π ÷ 4 × (b ÷ 1000)^2 × o))^2 ÷ (2 × g)',
+    symbols: [
+      { sign: 'Q', term: 'givenFlow', value: flow_L_h, unit: 'L_h' },
+      { sign: 'b', term: 'standpipeBore', value: bore_mm, unit: 'mm' },
+      { sign: 'o', term: 'openShare', value: open_frac, unit: 'frac' },
+      { sign: 'g', term: 'gravity', value: gravity_m_s2, unit: 'm_s2' },
+      asLip
+        ? { sign: 'C', term: 'lipCoefficient', value: lipCd, unit: 'ratio' }
+        : { sign: 'C', term: 'mouthCoefficient', value: mouthCd, unit: 'ratio' },
+    ],
+    byHand: 'no',
+    source: 'epaSwmmHydraulics',
+  };
 }

@@ -15,7 +15,7 @@ export function standpipeStep(bore_mm: number, flow_L_h: number): Step {
     gives: { sign: 'H', term: 'overLip', value: head_mm, unit: 'mm' },
     formula: asWeir ? weirFormula : mouthFormula,
     symbols: [
-      { sign: 'Q', term: 'pumpFlow', value: flow_L_h, unit: 'L_h' },
+      { sign: 'Q', term: 'givenFlow', value: flow_L_h, unit: 'L_h' },
       { sign: 'b', term: 'standpipeBore', value: bore_mm, unit: 'mm' },
       { sign: 'g', term: 'gravity', value: gravity_m_s2, unit: 'm_s2' },
       asWeir ? coefficient('lipCoefficient', lipCd) : coefficient('mouthCoefficient', mouthCd),

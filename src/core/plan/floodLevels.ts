@@ -17,6 +17,7 @@ const looks = 160;
  * @param system a checked system with a pump
  * @param floods its pumped beds
  * @param levels its still levels
+ * @param flow_L_h the pump's flow
  * @returns levelLowest_mm, returnFlow_L_h and traces
  * @valid a steady pump; pipes are not counted
  * @source geometry; schaschkeFluids, chapter 6
@@ -25,6 +26,7 @@ export function floodLevels(
   system: System,
   floods: readonly Flood[],
   levels: Levels,
+  flow_L_h: number,
 ): { readonly figures: readonly Figure[]; readonly traces: readonly Trace[] } {
   const lower = lowerVessel(system);
   const full_L = waterBelow_L(lower, lower.vessel.full_mm);
@@ -35,7 +37,7 @@ export function floodLevels(
   return {
     figures: [
       lowestFigure(system, levels, { worst_mm: level(worst_L), apart_mm: level(Math.min(apart_L, worst_L)) }),
-      returnFigure(floods),
+      returnFigure(floods, flow_L_h),
     ],
     traces: runs.length < floods.length ? [] : tracesOf(lower, full_L, runs),
   };
@@ -122,27 +124,26 @@ function lowestFigure(
 }
 
 /** All siphons at their strongest at once, and what stands at its lip passing on what comes in. */
-function returnFigure(floods: readonly Flood[]): Figure {
-  const inflow = floods.reduce((sum, flood) => sum + flood.inflow_L_h.likely, 0);
-  const largest = (end: 'low' | 'high'): number =>
-    floods.reduce((sum, { siphon, inflow_L_h, of, drains }) => {
-      const runs = siphon !== null && drains === 'siphon' ? siphon.full_L_h[end] * of.bed.count : 0;
-      return sum + Math.max(runs, inflow_L_h.likely);
-    }, 0);
+function returnFigure(floods: readonly Flood[], flow_L_h: number): Figure {
+  const strongest = floods.reduce((sum, { siphon, inflow_L_h, of, drains }) => {
+    const draws = siphon !== null && drains === 'siphon' ? siphon.full_L_h.high * of.bed.count : 0;
+    return sum + Math.max(draws, inflow_L_h.likely);
+  }, 0);
+  const value = Math.max(flow_L_h, strongest);
   return figure({
     key: 'returnFlow_L_h',
-    value: largest('high'),
-    low: inflow,
-    high: largest('high'),
+    value,
+    low: flow_L_h,
+    high: value,
     unit: 'L_h',
     safeSide: 'up',
     confidence: 'estimate',
     steps: [
       {
         kind: 'simulated',
-        gives: quantity('R', 'returnFlow', largest('high'), 'L_h'),
+        gives: quantity('R', 'returnFlow', value, 'L_h'),
         formula: '',
-        symbols: [quantity('Q', 'pumpFlow', inflow, 'L_h')],
+        symbols: [quantity('Q', 'pumpFlow', flow_L_h, 'L_h')],
         byHand: 'no',
         source: 'cengel2006',
       },

@@ -1,5 +1,5 @@
 /** Water moving: what the pump gives, how the beds fill and drain by it, and how low the vessel falls meanwhile. */
-import { blockedHead_mm } from '../hydraulics/halfBlocked.ts';
+import { blockedHead_mm, blockedStep } from '../hydraulics/halfBlocked.ts';
 import { waterViscosity_m2_s } from '../hydraulics/waterProperties.ts';
 import type { Note } from '../note.ts';
 import type { Range, System } from '../system.ts';
@@ -10,7 +10,7 @@ import { floodsOf } from './floods.ts';
 import type { Levels } from './levels.ts';
 import { pumpWork, warmth_degC } from './pumpPlan.ts';
 import { siphonFigures } from './siphonPlan.ts';
-import { figure, noFigure, quantity } from './write.ts';
+import { figure, noFigure } from './write.ts';
 
 /** A screen that leaves half of the standpipe open. */
 const halfOpen_frac = 0.5;
@@ -42,7 +42,7 @@ export function flowPlan(system: System, beds: readonly BedPlan[], levels: Level
   }
   const floods = floodsOf(system, beds, work.flow_L_h, waterViscosity_m2_s(warmth_degC(system)));
   const shared = floods.reduce((sum, flood) => sum + flood.of.bed.count, 0);
-  const followed = floodLevels(system, floods, levels);
+  const followed = floodLevels(system, floods, levels, work.flow_L_h.likely);
   return {
     figures: [
       ...work.figures,
@@ -75,20 +75,7 @@ function blockedScreenFigures(system: System, of: BedPlan): readonly Figure[] {
       unit: 'mm',
       safeSide: 'up',
       confidence: 'estimate',
-      steps: [
-        {
-          kind: 'formula',
-          gives: quantity('H', 'halfBlocked', over_mm, 'mm'),
-          formula: '',
-          symbols: [
-            quantity('Q', 'pumpFlow', system.pump.flow_L_h, 'L_h'),
-            quantity('b', 'standpipeBore', bed.standpipeBore_mm, 'mm'),
-            quantity('o', 'openShare', halfOpen_frac, 'frac'),
-          ],
-          byHand: 'no',
-          source: 'epaSwmmHydraulics',
-        },
-      ],
+      steps: [blockedStep(bed.standpipeBore_mm, system.pump.flow_L_h, halfOpen_frac)],
       notes: surface_mm >= bed.container.depth_mm ? [spills] : [],
     }),
   ];

@@ -1,9 +1,9 @@
 /** Whether a bell siphon starts and stops by itself, how long a bed takes to fill, and how often it does. */
 import { filled } from '../hydraulics/filling.ts';
-import { breakMargin, starts_L_h } from '../hydraulics/hydraulicConstants.ts';
-import type { Note, SourceKey } from '../note.ts';
-import type { Figure, Step } from './figure.ts';
-import type { Flood, Siphon } from './floods.ts';
+import type { Note } from '../note.ts';
+import type { Figure } from './figure.ts';
+import type { Flood } from './floods.ts';
+import { breaksFigure, startsFigure } from './siphonLimits.ts';
 import { timerFigure } from './timerPlan.ts';
 import { byHand, figure, noFigure, quantity } from './write.ts';
 
@@ -29,82 +29,6 @@ export function siphonFigures(flood: Flood, shared: number): readonly Figure[] {
       ? timerFigure(key('siphonCycle_min'), flood)
       : cycleFigure(key('siphonCycle_min'), flood),
   ];
-}
-
-function worked(flood: Flood, limit: number, term: string, source: SourceKey): Step {
-  return {
-    kind: 'formula',
-    gives: quantity('Q', term, limit, 'L_h'),
-    formula: '',
-    symbols: [quantity('b', 'standpipeBore', flood.of.bed.standpipeBore_mm ?? 0, 'mm')],
-    byHand: 'no',
-    source,
-  };
-}
-
-/** Into one container. */
-function each_L_h(flood: Flood): number {
-  return flood.inflow_L_h.likely / flood.of.bed.count;
-}
-
-function startsFigure(key: string, flood: Flood, { starts_L_h: band }: Siphon): Figure {
-  const inflow_L_h = each_L_h(flood);
-  const words = { bed: flood.of.bed.name };
-  const note = (code: 'siphonNeverStarts' | 'siphonMayNotStart', level: Note['level']): Note => {
-    return {
-      code,
-      level,
-      numbers: { inflow_L_h, from_L_h: band.low, sure_L_h: band.high },
-      words,
-      source: starts_L_h.source,
-    };
-  };
-  return figure({
-    key,
-    value: band.high,
-    low: Math.min(band.low, band.high),
-    high: band.high,
-    unit: 'L_h',
-    safeSide: 'up',
-    confidence: 'estimate',
-    steps: [worked(flood, band.high, 'siphonStarts', 'epaSwmmHydraulics')],
-    notes:
-      inflow_L_h < band.low
-        ? [note('siphonNeverStarts', 'caution')]
-        : inflow_L_h < band.high
-          ? [note('siphonMayNotStart', 'info')]
-          : [],
-  });
-}
-
-function breaksFigure(key: string, flood: Flood, { bottom_L_h: band }: Siphon): Figure {
-  const inflow_L_h = each_L_h(flood);
-  const words = { bed: flood.of.bed.name };
-  const numbers = { inflow_L_h, draws_L_h: band.low };
-  const note = (code: string, source: SourceKey): Note => ({
-    code,
-    level: 'caution',
-    numbers,
-    words,
-    source,
-  });
-  const never = inflow_L_h >= band.high;
-  const mayHang = inflow_L_h * breakMargin.sure >= band.low;
-  return figure({
-    key,
-    value: band.low / breakMargin.least,
-    low: band.low / breakMargin.sure,
-    high: Math.max(band.low, band.high) / breakMargin.least,
-    unit: 'L_h',
-    safeSide: 'down',
-    confidence: 'estimate',
-    steps: [worked(flood, band.low / breakMargin.least, 'siphonBreaks', breakMargin.source)],
-    notes: never
-      ? [note('siphonNeverBreaks', breakMargin.source)]
-      : mayHang
-        ? [note('siphonMayHang', breakMargin.sureSource)]
-        : [],
-  });
 }
 
 /** From drained to the lip, while nothing leaves. */
