@@ -33,7 +33,7 @@ export type CellsOf = {
 };
 
 /** Layers up to the lip, and above it. With these the draining times of the textbooks come out within 0.1 %. */
-const layers = { toLip: 64, overLip: 6 } as const;
+const layers = { toLip: 96, overLip: 6 } as const;
 
 /**
  * The layers of a bed, lowest first.
@@ -46,7 +46,7 @@ export function bedCells(of: CellsOf): readonly Cell[] {
   const line = Math.min(of.line_mm, rim);
   const top = Math.min(Math.max(of.top_mm, line), rim);
   const depths = [
-    ...(of.drained_mm < line ? evenly(of.drained_mm, line, layers.toLip) : []),
+    ...(of.drained_mm < line ? closerBelow(of.drained_mm, line, layers.toLip) : []),
     ...(line < top ? evenly(line, top, layers.overLip) : []),
     top,
   ];
@@ -56,6 +56,11 @@ export function bedCells(of: CellsOf): readonly Cell[] {
     lip_L_h: depth_mm > line ? of.lip(depth_mm - line) : 0,
     drain_L_h: of.drain(depth_mm),
   }));
+}
+
+/** The lower ends of steps that are the thinner the nearer the drain, where the last water leaves slowest. */
+function closerBelow(from: number, to: number, steps: number): readonly number[] {
+  return Array.from({ length: steps }, (_, step) => from + (to - from) * (step / steps) ** 2);
 }
 
 /** The lower ends of equal steps. */

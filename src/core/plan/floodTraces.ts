@@ -72,14 +72,17 @@ export function tracesOf(lower: LowerVessel, full_L: number, runs: readonly Run[
   const end_s = Math.min(...runs.map((run) => run.history.moments.at(-1)?.time_s ?? 0));
   const times = Array.from({ length: tracePoints + 1 }, (_, i) => (i / tracePoints) * end_s);
   const turns = runs.flatMap((run) => [...run.history.starts_s, ...run.history.breaks_s]);
-  const all = [...new Set([...times, ...turns.filter((time) => time < end_s)])].sort((a, b) => a - b);
-  const taken = (time_s: number): number =>
-    runs.reduce((sum, run) => sum + waterAt_L(run.history, time_s) - run.rest_L, 0);
+  // A small bed beside a slow one floods too often for a line to show every turn.
+  const shown = turns.length > tracePoints ? [] : turns.filter((time_s) => time_s < end_s);
+  const all = [...new Set([...times, ...shown])].sort((a, b) => a - b);
+  const taken = all.map((time_s) =>
+    runs.reduce((sum, run) => sum + waterAt_L(run.history, time_s) - run.rest_L, 0),
+  );
   return [
     {
       key: `${lower.name}Level_mm`,
       unit: 'mm',
-      points: all.map((time_s) => [time_s, levelOf_mm(lower, Math.max(0, full_L - taken(time_s)))] as const),
+      points: levelsOf(lower, full_L, taken).map((level_mm, i) => [all[i] ?? 0, level_mm] as const),
     },
     ...runs.map(
       (run): Trace => ({
@@ -91,4 +94,14 @@ export function tracesOf(lower: LowerVessel, full_L: number, runs: readonly Run[
       }),
     ),
   ];
+}
+
+/** A level is searched for, so a water that stands still is searched for once. */
+function levelsOf(lower: LowerVessel, full_L: number, taken: readonly number[]): readonly number[] {
+  const known = new Map<number, number>();
+  return taken.map((taken_L) => {
+    const level_mm = known.get(taken_L) ?? levelOf_mm(lower, Math.max(0, full_L - taken_L));
+    known.set(taken_L, level_mm);
+    return level_mm;
+  });
 }
