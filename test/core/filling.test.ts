@@ -245,7 +245,7 @@ describe('a siphon', () => {
     const rounds = starts_s.slice(1).map((time, i) => time - (starts_s[i] ?? 0));
     expect(rounds.length).toBeGreaterThan(3);
     for (const round of rounds) expectSame(round, rounds[0] ?? 0, 1e-9);
-    starts_s.slice(1).forEach((time, i) => expect(breaks_s[i]).toBeLessThan(time));
+    for (const [i, time] of starts_s.slice(1).entries()) expect(breaks_s[i]).toBeLessThan(time);
   });
 
   test('never breaks where as much comes in as it draws, and hangs there', () => {
@@ -262,7 +262,9 @@ describe('a siphon', () => {
     const whole = bedCells({ ...likeTub, lip: () => 0, drain: () => 3000 });
     const slow = filled({ cells: half, drains: 'siphon', inflow_L_h: 400, rhythm: null, until_s: 20_000 });
     const fast = filled({ cells: whole, drains: 'siphon', inflow_L_h: 800, rhythm: null, until_s: 10_000 });
-    slow.starts_s.slice(0, 5).forEach((time, i) => expectSame(time, 2 * (fast.starts_s[i] ?? 0), 1e-9));
+    for (const [i, time] of slow.starts_s.slice(0, 5).entries()) {
+      expectSame(time, 2 * (fast.starts_s[i] ?? 0), 1e-9);
+    }
   });
 
   const likeTub = {
