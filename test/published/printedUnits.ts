@@ -45,19 +45,26 @@ const printed: Readonly<Record<string, { readonly ours: string; readonly factor:
   W: { ours: 'W', factor: 1 },
   // Head: metres of water, which our formulas keep as metres.
   mWater: { ours: 'm', factor: 1 },
+  ftWater: { ours: 'm', factor: (12 * inch_mm) / 1000 },
   ratio: { ours: 'ratio', factor: 1 },
 };
 
-type Input = number | string | Readonly<Record<string, number | string>>;
+type Measures = Readonly<Record<string, number | string>>;
+type Input = number | string | Measures | readonly Measures[];
 
 /** An input as typed in a case (`6 ft`, a bare number, a container) in the units our formulas take. */
 export function inOurUnit(input: Input): unknown {
   if (typeof input === 'number') return input;
+  if (isList(input)) return input.map(inOurUnit);
   if (typeof input === 'object') {
     return Object.fromEntries(Object.entries(input).map(([key, value]) => [key, inOurUnit(value)]));
   }
   const measure = /^([\d.]+) (\S+)$/.exec(input);
   return measure === null ? input : Number(measure[1]) * unit(measure[2] ?? '').factor;
+}
+
+function isList(input: Input): input is readonly Measures[] {
+  return Array.isArray(input);
 }
 
 /** What a formula gave, in the unit of the printed value; the two must measure the same thing. */

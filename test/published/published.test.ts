@@ -22,6 +22,7 @@ import { fittingLoss_m, twoK } from '../../src/core/hydraulics/fittings.ts';
 import { frictionFactor, frictionLoss_m } from '../../src/core/hydraulics/friction.ts';
 import { orificeFlow_L_h } from '../../src/core/hydraulics/orifice.ts';
 import { bucket_s, hydraulicPower_W } from '../../src/core/hydraulics/power.ts';
+import { pumpHead_m } from '../../src/core/hydraulics/pumpCurve.ts';
 import { reynolds, velocity_m_s } from '../../src/core/hydraulics/reynolds.ts';
 import { settlerArea_m2 } from '../../src/core/hydraulics/settler.ts';
 import { standpipeFlow_L_h, standpipeHead_mm } from '../../src/core/hydraulics/standpipe.ts';
@@ -75,6 +76,7 @@ const formulas: Readonly<Record<string, (...inputs: never[]) => number>> = {
   pKw,
   pressure_frac,
   prismatoidVolume_L,
+  pumpHead_m,
   ration_g_d,
   reynolds,
   rim_L,
@@ -95,9 +97,11 @@ const formulas: Readonly<Record<string, (...inputs: never[]) => number>> = {
   width_mm,
 };
 
+const measures = z.record(z.string(), z.union([z.number(), z.string()]));
+
 const caseShape = z.strictObject({
   formula: z.string(),
-  inputs: z.array(z.union([z.number(), z.string(), z.record(z.string(), z.union([z.number(), z.string()]))])),
+  inputs: z.array(z.union([z.number(), z.string(), measures, z.array(measures)])),
   expected: z.number(),
   unit: z.string(),
   source: z.string().min(10),
