@@ -61,12 +61,7 @@ function directionProblems(all: readonly Import[]): readonly string[] {
     const into = roomOf(one.target);
     const allowed = mayTakeFrom[room] ?? [...Object.keys(mayTakeFrom), room, ...(ends[room] ?? [])];
     if (!allowed.includes(into)) return [said(one, `${room} takes nothing from ${into}`)];
-    if (
-      room === 'sheets' &&
-      into === 'paper' &&
-      one.kind === 'value' &&
-      !sheetsFromPaper.test(one.target)
-    ) {
+    if (room === 'sheets' && into === 'paper' && one.kind === 'value' && !sheetsFromPaper.test(one.target)) {
       return [said(one, 'sheets take values only from paper/measures.ts and paper/overflows.ts, else types')];
     }
     if (into === 'core' && typesOfCoreOnly.includes(room) && one.kind === 'value') {

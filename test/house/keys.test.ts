@@ -27,7 +27,10 @@ const askedElsewhere: Readonly<Record<string, string>> = {};
 const sentences: Catalogue = english;
 const demo = content.systems.map((one) => one.system);
 const any = fc.sample(systems(), { numRuns: 300, seed: 11 });
-const plans: readonly (readonly [System, Plan])[] = [...demo, ...any].map((system) => [system, planOf(system)]);
+const plans: readonly (readonly [System, Plan])[] = [...demo, ...any].map((system) => [
+  system,
+  planOf(system),
+]);
 const core = sources.filter((file) => file.room === 'core');
 
 type Literal = { readonly text: string; readonly where: string };
@@ -51,12 +54,15 @@ function argumentsOf(file: SourceFile, called: string, place: number): readonly 
 
 function textsIn(file: SourceFile, node: ts.Expression): readonly Literal[] {
   if (ts.isStringLiteral(node)) return [{ text: node.text, where: at(file, node) }];
-  if (ts.isConditionalExpression(node)) return [...textsIn(file, node.whenTrue), ...textsIn(file, node.whenFalse)];
+  if (ts.isConditionalExpression(node))
+    return [...textsIn(file, node.whenTrue), ...textsIn(file, node.whenFalse)];
   return [];
 }
 
 function unknown(literals: readonly Literal[], known: object, what: string): readonly string[] {
-  return literals.filter(({ text }) => !Object.hasOwn(known, text)).map(({ text, where }) => `${where} ${text}: ${what}`);
+  return literals
+    .filter(({ text }) => !Object.hasOwn(known, text))
+    .map(({ text, where }) => `${where} ${text}: ${what}`);
 }
 
 describe('a source', () => {
@@ -71,13 +77,16 @@ describe('a source', () => {
   });
 
   test('that a plan cites has a file', () => {
-    const cited = new Set(plans.flatMap(([, plan]) => Object.values(plan.figures).flatMap((figure) => figure.sources)));
+    const cited = new Set(
+      plans.flatMap(([, plan]) => Object.values(plan.figures).flatMap((figure) => figure.sources)),
+    );
     expect([...cited].filter((key) => !Object.hasOwn(content.sources, key))).toEqual([]);
   });
 });
 
 describe('a term', () => {
-  const stepsOf = (plan: Plan): readonly Step[] => Object.values(plan.figures).flatMap((figure) => figure.steps);
+  const stepsOf = (plan: Plan): readonly Step[] =>
+    Object.values(plan.figures).flatMap((figure) => figure.steps);
   const ofShapes = shapes.flatMap((shape) =>
     fc.sample(containerAndShare(shape), { numRuns: 20, seed: 5 }).flatMap(([container, share]) => {
       const depth_mm = container.depth_mm * share;
@@ -93,7 +102,10 @@ describe('a term', () => {
   });
 
   test('that the core writes down has a file', () => {
-    const written = core.flatMap((file) => [...literalsOf(file, 'term'), ...argumentsOf(file, 'quantity', 1)]);
+    const written = core.flatMap((file) => [
+      ...literalsOf(file, 'term'),
+      ...argumentsOf(file, 'quantity', 1),
+    ]);
     expect(unknown(written, content.terms, 'is no file of content/terms')).toEqual([]);
   });
 
@@ -103,11 +115,17 @@ describe('a term', () => {
   });
 
   test('with a unit is used in that unit', () => {
-    const wrong = steps.flatMap((step) => [step.gives, ...step.symbols]).filter(({ term, unit }) => {
-      const told = content.terms[term]?.unit;
-      return told !== undefined && told !== unit;
-    });
-    expect([...new Set(wrong.map(({ term, unit }) => `${term} is in ${unit}, its file says ${content.terms[term]?.unit}`))]).toEqual([]);
+    const wrong = steps
+      .flatMap((step) => [step.gives, ...step.symbols])
+      .filter(({ term, unit }) => {
+        const told = content.terms[term]?.unit;
+        return told !== undefined && told !== unit;
+      });
+    expect([
+      ...new Set(
+        wrong.map(({ term, unit }) => `${term} is in ${unit}, its file says ${content.terms[term]?.unit}`),
+      ),
+    ]).toEqual([]);
   });
 });
 
@@ -159,18 +177,23 @@ describe('a sentence', () => {
 
   test('is there for every note, and has all its numbers', () => {
     for (const units of ['metric', 'us'] as const) {
-      for (const note of notes) expect(noteSentence(note, catalogue, units)).not.toMatch(/[{}]|NaN|undefined/);
+      for (const note of notes)
+        expect(noteSentence(note, catalogue, units)).not.toMatch(/[{}]|NaN|undefined/);
     }
   });
 
   test('is there for every note that the core can write', () => {
-    const codes = core.filter((file) => file.path.startsWith('src/core/plan/')).flatMap((file) => literalsOf(file, 'code'));
+    const codes = core
+      .filter((file) => file.path.startsWith('src/core/plan/'))
+      .flatMap((file) => literalsOf(file, 'code'));
     expect(codes.length).toBeGreaterThan(15);
     expect(unknown(codes, group('notes'), 'has no sentence under notes')).toEqual([]);
   });
 
   test('names every figure of every plan', () => {
-    const keys = new Set(plans.flatMap(([, plan]) => Object.keys(plan.figures).map((key) => key.replace(/^bed\d+\./, ''))));
+    const keys = new Set(
+      plans.flatMap(([, plan]) => Object.keys(plan.figures).map((key) => key.replace(/^bed\d+\./, ''))),
+    );
     const names = Object.keys(group('figures'));
     expect([...keys].filter((key) => !names.includes(key))).toEqual([]);
     // The pattern by which a bed's own figures are named.
@@ -188,8 +211,16 @@ describe('a sentence', () => {
       }
     }
     const keys = plannedGroups.flatMap((name) => leaves(group(name), name));
-    const written = new Set(sources.flatMap((file) => nodesOf(file).filter(ts.isStringLiteral).map((node) => node.text)));
-    const idle = keys.filter((key) => !asked.has(key) && !isWritten(key, written) && askedElsewhere[key] === undefined);
+    const written = new Set(
+      sources.flatMap((file) =>
+        nodesOf(file)
+          .filter(ts.isStringLiteral)
+          .map((node) => node.text),
+      ),
+    );
+    const idle = keys.filter(
+      (key) => !asked.has(key) && !isWritten(key, written) && askedElsewhere[key] === undefined,
+    );
     expect(idle).toEqual([]);
     expect(Object.keys(askedElsewhere).filter((key) => !keys.includes(key))).toEqual([]);
   });
@@ -204,7 +235,10 @@ describe('these rules themselves', () => {
   test('find texts in fields, choices and arguments', () => {
     const file = sources.find((one) => one.path === 'src/core/plan/levels.ts');
     if (file === undefined) throw new Error('no levels.ts');
-    expect(literalsOf(file, 'code').map(({ text }) => text)).toEqual(['waterUnderTwiceBedSump', 'tankUnderTwiceBed']);
+    expect(literalsOf(file, 'code').map(({ text }) => text)).toEqual([
+      'waterUnderTwiceBedSump',
+      'tankUnderTwiceBed',
+    ]);
     expect(argumentsOf(file, 'quantity', 1).map(({ text }) => text)).toContain('tankPerBed');
   });
 

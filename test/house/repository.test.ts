@@ -20,9 +20,17 @@ function isText(path: string): boolean {
 const traces: readonly { readonly pattern: RegExp; readonly rule: string }[] = [
   { pattern: new RegExp(`(^|[\\s"'\`(=:])/${'home'}/\\w`), rule: 'names a folder of somebody’s machine' },
   { pattern: new RegExp(`(^|[\\s"'\`(=:])/${'root'}(/|\\b)`), rule: 'names a folder of somebody’s machine' },
-  { pattern: new RegExp(`/${'Users'}/\\w|[A-Z]:\\\\\\\\?${'Users'}`), rule: 'names a folder of somebody’s machine' },
+  {
+    pattern: new RegExp(`/${'Users'}/\\w|[A-Z]:\\\\\\\\?${'Users'}`),
+    rule: 'names a folder of somebody’s machine',
+  },
   { pattern: new RegExp(`(^|[\\s"'\`(=:])/${'tmp'}/\\w`), rule: 'names a temporary folder of a machine' },
-  { pattern: new RegExp(`${'registry'}\\.[a-z]+\\.|${'npmjs'}\\.(com|org)|${'artifact'}ory|:\\/\\/${'localhost'}:48`), rule: 'names the host of a registry' },
+  {
+    pattern: new RegExp(
+      `${'registry'}\\.[a-z]+\\.|${'npmjs'}\\.(com|org)|${'artifact'}ory|:\\/\\/${'localhost'}:48`,
+    ),
+    rule: 'names the host of a registry',
+  },
 ];
 
 /** The first two folders of where this checkout lies; nobody else has it there. */
@@ -31,7 +39,8 @@ const ownPlace = root.split('/').slice(0, 3).join('/');
 function tracesIn(path: string, text: string): readonly string[] {
   return text.split('\n').flatMap((line, i) => {
     const found = traces.filter(({ pattern }) => pattern.test(line)).map(({ rule }) => rule);
-    const own = ownPlace.length > 4 && line.includes(`${ownPlace}/`) ? ['names the folder of this checkout'] : [];
+    const own =
+      ownPlace.length > 4 && line.includes(`${ownPlace}/`) ? ['names the folder of this checkout'] : [];
     return [...found, ...own].map((rule) => `${path}:${i + 1} ${rule}: ${line.trim().slice(0, 80)}`);
   });
 }
@@ -59,7 +68,12 @@ describe('what git keeps', () => {
   });
 
   test('looks for them in the right way', () => {
-    const made = [`see /${'home'}/ann/x`, `"/${'tmp'}/x"`, `https://${'registry'}.some.org/x`, `${ownPlace}/x`];
+    const made = [
+      `see /${'home'}/ann/x`,
+      `"/${'tmp'}/x"`,
+      `https://${'registry'}.some.org/x`,
+      `${ownPlace}/x`,
+    ];
     expect(made.flatMap((line) => tracesIn('x', line).slice(0, 1))).toHaveLength(made.length);
     expect(tracesIn('x', 'the root of 2, a home/garden, /rooted')).toEqual([]);
   });
@@ -80,8 +94,12 @@ describe('the lock file', () => {
 
 describe('a package', () => {
   test('is pinned to one exact version', () => {
-    const loose = Object.entries(packages).filter(([, version]) => !/^\d+\.\d+\.\d+(-[\w.]+)?$/.test(version));
-    expect(loose.map(([name, version]) => `package.json ${name}: ${version} is not one exact version`)).toEqual([]);
+    const loose = Object.entries(packages).filter(
+      ([, version]) => !/^\d+\.\d+\.\d+(-[\w.]+)?$/.test(version),
+    );
+    expect(
+      loose.map(([name, version]) => `package.json ${name}: ${version} is not one exact version`),
+    ).toEqual([]);
   });
 
   const reasons = reasonsIn(textOf('DEVELOPERS.md'));
@@ -100,5 +118,7 @@ describe('a package', () => {
 function reasonsIn(guide: string): ReadonlyMap<string, string> {
   const table = guide.slice(guide.indexOf('| package | why |')).split('\n\n')[0] ?? '';
   const rows = [...table.matchAll(/^\| ([^|]+) \| ([^|]+) \|$/gm)].slice(1);
-  return new Map(rows.flatMap(([, names = '', why = '']) => names.split(', ').map((name) => [name.trim(), why.trim()])));
+  return new Map(
+    rows.flatMap(([, names = '', why = '']) => names.split(', ').map((name) => [name.trim(), why.trim()])),
+  );
 }

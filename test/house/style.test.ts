@@ -32,7 +32,8 @@ const standardWords: Readonly<Record<string, string>> = {
 const usedFromOutside: Readonly<Record<string, string>> = {
   'src/paper/node.ts nodeParts': 'tests of the press look at its parts one by one',
   'src/paper/pdfContent.ts pdfNumber': 'how a number stands in a PDF is tested by itself',
-  'src/wording/problem.ts pathOf': 'tests of problems name the place beside the sentence, as a form does by its field',
+  'src/wording/problem.ts pathOf':
+    'tests of problems name the place beside the sentence, as a form does by its field',
 };
 
 function anyProblems(file: SourceFile): readonly string[] {

@@ -142,9 +142,7 @@ function BigFigure({ number, sign, second }: { number: string; sign: string; sec
         style={{ display: 'flex', alignItems: 'flex-end', fontWeight: weight.heavy }}
       >
         <div style={{ display: 'flex', fontSize: size.figure, lineHeight: 1.05 }}>{number}</div>
-        <div style={{ display: 'flex', fontSize: size.second, lineHeight: 1.6 }}>
-          {`\u00a0${sign}`}
-        </div>
+        <div style={{ display: 'flex', fontSize: size.second, lineHeight: 1.6 }}>{`\u00a0${sign}`}</div>
       </div>
       <div
         data-role="P"
