@@ -5,7 +5,7 @@ import { figureName, figureValue } from '../wording/figure.ts';
 import { noteSentence } from '../wording/note.ts';
 import { amount, range } from '../wording/quantity.ts';
 import { stepLine } from '../wording/step.ts';
-import { card, shown, shownRange } from './cardWords.ts';
+import { card, figureOf, shown, shownRange } from './cardWords.ts';
 import type { Reading } from './parts/ReadingsTable.tsx';
 import type { StepWords } from './parts/StepList.tsx';
 import type { SheetInput } from './sheet.ts';
@@ -78,6 +78,7 @@ const onCard = new Set([
   'topUpLimit_L_d',
   'waterChange_L',
   'smallChange_L',
+  'largestChange_L',
   'tanMax_mg_L',
 ]);
 
@@ -110,6 +111,19 @@ const besides = new Set([
   'pHMax',
 ]);
 
+/** Whether tank and tap differ so much that the plan allows less than the usual change of a quarter. */
+export function changeIsLimited(input: SheetInput): boolean {
+  const largest = figureOf(input, 'largestChange_L');
+  const quarter = figureOf(input, 'waterChange_L');
+  return largest !== null && quarter !== null && largest.value < quarter.value;
+}
+
+/** Of the water changes, the ones that the card names. */
+function isOtherChange(key: string, input: SheetInput): boolean {
+  const limited = changeIsLimited(input);
+  return limited ? key === 'waterChange_L' || key === 'smallChange_L' : key === 'largestChange_L';
+}
+
 /** Whether the card speaks of this figure at all; everything else is for the plan and for other sheets. */
 function mayStand(figure: Figure): boolean {
   const key = figure.key.replace(/^bed\d+\./, '');
@@ -128,7 +142,8 @@ function isOnCard(figure: Figure, input: SheetInput): boolean {
   const said =
     input.system.beds.length === 1 && (figure.key === 'wetMedia_L' || figure.key === 'waterMoved_L');
   const printed = onCard.has(figure.key.replace(/^bed\d+\./, '')) || !isWorked(figure);
-  return mayStand(figure) && !said && (printed || figure.notes.some((note) => note.level !== 'info'));
+  if (said || isOtherChange(figure.key, input)) return false;
+  return mayStand(figure) && (printed || figure.notes.some((note) => note.level !== 'info'));
 }
 
 function isWorked(figure: Figure): boolean {

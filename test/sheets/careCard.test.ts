@@ -127,6 +127,23 @@ describe('every card', () => {
   });
 });
 
+describe('the keeper’s side', () => {
+  test('names no quarter where tank and tap water differ too much for one, but the most that the plan allows', async () => {
+    const input = inputOf(system('hollow-lane-ibc-two-beds'));
+    const [, back] = await cardPages(input);
+    const text = back ? textOf(back).replace(/\u00a0/g, ' ') : '';
+    const most = Math.floor(input.plan.figures['largestChange_L']?.value ?? Number.NaN);
+    expect(most).toBeLessThan(input.plan.figures['waterChange_L']?.value ?? 0);
+    expect(text).toContain(`At most ${most} L in a day`);
+    expect(text).not.toContain('A quarter is');
+  });
+
+  test('names a quarter and a tenth, and what to test first, where no tap water was given', async () => {
+    const [, back] = await cardPages(inputOf(system('hollow-lane-ibc')));
+    expect(back && textOf(back).replace(/\u00a0/g, ' ')).toContain('A quarter is 175 L, a tenth 70 L.');
+  });
+});
+
 describe('at the edges', () => {
   const plain = system('hollow-lane-ibc');
   const named = (name: string): System => ({

@@ -2,7 +2,7 @@
 import { mm } from '../../paper/measures.ts';
 import { noteSentence } from '../../wording/note.ts';
 import { card, figureOf, shown } from '../cardWords.ts';
-import { doubts, readings, weighing } from '../keeperWords.ts';
+import { changeIsLimited, doubts, readings, weighing } from '../keeperWords.ts';
 import type { SheetInput } from '../sheet.ts';
 import { Column, Heading, Para } from './blocks.tsx';
 import { CardHead } from './CardHead.tsx';
@@ -40,7 +40,7 @@ export function CardBack({ input, printed, steps, last }: Props) {
       <div style={{ display: 'flex', justifyContent: 'space-between' }}>
         <Column width={weighing(input).length === 0 ? safe.width : mm(92)}>
           <Heading level="H2" text={card(input, 'keeper.change')} />
-          <Para text={card(input, 'keeper.changeText', changeWords(input))} />
+          <Para text={changeText(input)} />
         </Column>
         <Weighing input={input} />
       </div>
@@ -50,8 +50,11 @@ export function CardBack({ input, printed, steps, last }: Props) {
   );
 }
 
-function changeWords(input: SheetInput): Readonly<Record<string, string>> {
-  return { quarter: shown(input, 'waterChange_L'), tenth: shown(input, 'smallChange_L') };
+/** A quarter is only named where the plan does not know better: tank and tap may differ too much for it. */
+function changeText(input: SheetInput): string {
+  const words = { quarter: shown(input, 'waterChange_L'), tenth: shown(input, 'smallChange_L') };
+  if (!changeIsLimited(input)) return card(input, 'keeper.changeText', words);
+  return card(input, 'keeper.changeLimited', { largest: shown(input, 'largestChange_L') });
 }
 
 function fishCount(input: SheetInput): string {
