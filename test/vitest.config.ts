@@ -7,6 +7,7 @@ const onBuilt = ['test/print/**/*.test.ts', 'test/site/**/*.test.ts'];
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
+    setupFiles: ['test/sameSeed.ts'],
     testTimeout: 60_000,
     hookTimeout: 240_000,
     projects: [

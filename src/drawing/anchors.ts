@@ -44,16 +44,48 @@ function isRightOf(one: SectionVessel, bed: SectionVessel, y_mm: number): boolea
 }
 
 /** Beds are numbered as soon as there are two kinds of them. */
-export function tagsOf(section: Section, at: Fit): readonly Tag[] {
+export function tagsOf(section: Section, at: Fit, box: Box): readonly Tag[] {
   const beds = section.vessels.filter((one) => one.role === 'bed');
   if (new Set(beds.map((bed) => bed.index)).size < 2) return [];
-  return beds.map((bed) => {
+  const placed: Tag[] = [];
+  for (const bed of beds) {
     const xs = bed.outline.map(([x]) => x);
     const ys = bed.outline.map(([, y]) => y);
-    return {
-      text: String(bed.index + 1),
-      x: at.x(0.66 * Math.min(...xs) + 0.34 * Math.max(...xs)),
-      y: at.y((Math.min(...ys) + Math.max(...ys)) / 2),
-    };
-  });
+    const x = at.x(0.66 * Math.min(...xs) + 0.34 * Math.max(...xs));
+    const y = at.y((Math.min(...ys) + Math.max(...ys)) / 2);
+    const free = freePlace(x, y, placed, box);
+    if (free !== null) placed.push({ text: String(bed.index + 1), ...free });
+  }
+  return placed;
+}
+
+type Box = { readonly width: number; readonly height: number };
+
+/** Distance of two tags that just do not touch: the disc that sheets draw, and a hair. */
+const tagPitch = 58;
+
+/** The wished place, or the nearest one around it where no other tag lies; null in a drawing full of tags. */
+function freePlace(
+  x: number,
+  y: number,
+  placed: readonly Tag[],
+  box: Box,
+): { readonly x: number; readonly y: number } | null {
+  const steps = [-3, -2, -1, 0, 1, 2, 3];
+  const half = tagPitch / 2;
+  const places = steps
+    .flatMap((across) => steps.map((down) => ({ across, down })))
+    .sort((a, b) => Math.hypot(a.across, a.down) - Math.hypot(b.across, b.down))
+    .map(({ across, down }) => ({
+      x: clamped(x + across * tagPitch, half, box.width - half),
+      y: clamped(y + down * tagPitch, half, box.height - half),
+    }));
+  const free = places.find((one) =>
+    placed.every((tag) => Math.abs(tag.x - one.x) >= tagPitch || Math.abs(tag.y - one.y) >= tagPitch),
+  );
+  return free ?? null;
+}
+
+function clamped(value: number, low: number, high: number): number {
+  return Math.min(Math.max(value, low), high);
 }

@@ -57,7 +57,7 @@ export function sectionDrawing(section: Section, room: Room): Drawing {
     ],
     labels,
     labelLeft,
-    tags: tagsOf(section, at),
+    tags: tagsOf(section, at, box),
     bar: scaleBar,
   };
 }
