@@ -117,11 +117,11 @@ export function spoonfuls(value: number): string | null {
   return wholeSpoons === 0 ? part : `${wholeSpoons}${part}`;
 }
 
-/** A number of a worked step: five significant digits, so that a pencil comes to the same result. */
-export function precise(value: number): string {
+/** A number of a worked step: five significant digits or more, so that a pencil comes to the same result. */
+export function precise(value: number, digits = 5): string {
   if (value === 0) return '0';
-  const digits = Math.max(0, 4 - Math.floor(Math.log10(Math.abs(value))));
-  return plain(rounded(value, Math.min(digits, 8), 'nearest'));
+  const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value))));
+  return plain(rounded(value, Math.min(decimals, digits + 3), 'nearest'));
 }
 
 /** Slack keeps 299.9999999 from being rounded down to 299. */

@@ -34,9 +34,33 @@ const signs: Readonly<Record<string, string>> = {
 };
 
 /** A number of a step with its unit, in the units of the core: the steps are worked in litres and millimetres. */
-function worked(of: Quantity): string {
+function worked(of: Quantity, digits: number): string {
   const sign = signs[of.unit] ?? of.unit;
-  return sign === '' ? precise(of.value) : `${precise(of.value)}${unitSpace}${sign}`;
+  const number = precise(of.value, digits);
+  return sign === '' ? number : `${number}${unitSpace}${sign}`;
+}
+
+/** Five digits, but for a count just under a whole as many as show it: "299.998 L ÷ 25 L" is 11, "300 L ÷ 25 L" is not. */
+function digitsOf(step: Step): number {
+  const inner = /floor\(([^()]*)\)/.exec(step.formula)?.[1];
+  if (inner === undefined) return 5;
+  const exact = wholeOf(inner, step, (value) => value);
+  const shows = (digits: number): boolean =>
+    wholeOf(inner, step, (value) => Number(precise(value, digits))) === exact;
+  return [5, 6, 7, 8, 9, 10].find(shows) ?? 11;
+}
+
+/** The whole part of a row of factors and divisors, with each number as it will be read. */
+function wholeOf(formula: string, step: Step, read: (value: number) => number): number {
+  const valueOf = (sign: string): number =>
+    step.symbols.find((symbol) => symbol.sign === sign)?.value ?? Number(sign);
+  const [first = '', ...rest] = formula.split(' ');
+  let product = read(valueOf(first));
+  for (let i = 0; i + 1 < rest.length; i += 2) {
+    const factor = read(valueOf(rest[i + 1] ?? ''));
+    product = rest[i] === '÷' ? product / factor : product * factor;
+  }
+  return Math.floor(product * (1 + 1e-9));
 }
 
 /** The name of a term; a term without a file shows its key, and a house test refuses it. */
@@ -49,13 +73,14 @@ function termName(key: string, terms: Terms): string {
  * A name stands only at its first number. A looked-up figure is only its value.
  */
 export function stepLine(step: Step, catalogue: Catalogue, terms: Terms): string {
-  const result = worked(step.gives);
+  const digits = digitsOf(step);
+  const result = worked(step.gives, digits);
   if (step.formula === '') return result;
-  return `${spoken(withNumbers(step, terms), catalogue)} = ${result}`;
+  return `${spoken(withNumbers(step, terms, digits), catalogue)} = ${result}`;
 }
 
 /** Every sign of the formula replaced by its name and number; functions and digits stay. */
-function withNumbers(step: Step, terms: Terms): string {
+function withNumbers(step: Step, terms: Terms, digits: number): string {
   const bySign = new Map(step.symbols.map((symbol) => [symbol.sign, symbol]));
   const named = new Set<string>();
   return step.formula.replace(/[A-Za-z][A-Za-z0-9]*/g, (sign) => {
@@ -63,7 +88,8 @@ function withNumbers(step: Step, terms: Terms): string {
     if (symbol === undefined) return sign;
     const first = !named.has(sign);
     named.add(sign);
-    return first ? `${termName(symbol.term, terms)} ${worked(symbol)}` : worked(symbol);
+    const number = worked(symbol, digits);
+    return first ? `${termName(symbol.term, terms)} ${number}` : number;
   });
 }
 

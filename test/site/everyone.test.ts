@@ -51,6 +51,10 @@ describe.each(pages)('the page %s', (path) => {
     const wider = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     if (path === '/planner/') await page.getByRole('button', { name: 'See the sheet' }).waitFor();
     expect(await wider()).toBeLessThanOrEqual(0);
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+    });
+    expect(await wider()).toBeLessThanOrEqual(0);
     if (path === '/planner/') {
       await page.getByRole('button', { name: 'See the sheet' }).click();
       expect(await wider()).toBeLessThanOrEqual(0);

@@ -105,7 +105,7 @@ describe('spoonfuls', () => {
 
 describe('a number of a worked step', () => {
   test('has five digits that count', () => {
-    expect([300, 1234.567, 0.0123456789, 9.80665, 123456.7].map(precise)).toEqual([
+    expect([300, 1234.567, 0.0123456789, 9.80665, 123456.7].map((value) => precise(value))).toEqual([
       '300',
       '1234.6',
       '0.012346',

@@ -94,6 +94,18 @@ describe('a worked step', () => {
     );
   });
 
+  test('shows as many digits as a count just under a whole needs', () => {
+    const under = { ...wet, value: 299.9984 };
+    expect(plain(stepLine(step('floor(W ÷ v)', [under, share]), words, terms))).toBe(
+      'whole of (wet media 299.998 L ÷ media for one fish 25 L) = 12',
+    );
+    const kilos = { sign: 'k', term: 'depth', value: 11.9999996, unit: 'kg' } as const;
+    const mass = { ...share, value: 500 };
+    expect(plain(stepLine(step('floor(k × 1000 ÷ v)', [kilos, mass]), words, terms))).toContain('11.9999996 kg');
+    const slack = { ...wet, value: 299.99999999999 };
+    expect(plain(stepLine(step('floor(W ÷ v)', [slack, share]), words, terms))).toContain('wet media 300 L');
+  });
+
   test('says the names of its functions in the reader’s language', () => {
     expect(plain(stepLine(step('min(W; v)', [wet, share]), words, terms))).toBe(
       'least of (wet media 300 L; media for one fish 25 L) = 12',

@@ -118,7 +118,7 @@ function Pair({ left, right, heavy }: { left: string; right: string; heavy?: 'he
       data-role="TR"
       style={{ display: 'flex', width: mm(45), fontWeight: heavy ? weight.heavy : weight.text }}
     >
-      <div data-role={heavy ? 'TH' : 'TD'} style={{ display: 'flex', width: mm(16) }}>
+      <div data-role={heavy ? 'TH' : 'TD'} style={{ display: 'flex', width: mm(18) }}>
         {left}
       </div>
       <div data-role={heavy ? 'TH' : 'TD'} style={{ display: 'flex' }}>
