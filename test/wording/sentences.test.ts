@@ -101,7 +101,9 @@ describe('a worked step', () => {
     );
     const kilos = { sign: 'k', term: 'depth', value: 11.9999996, unit: 'kg' } as const;
     const mass = { ...share, value: 500 };
-    expect(plain(stepLine(step('floor(k × 1000 ÷ v)', [kilos, mass]), words, terms))).toContain('11.9999996 kg');
+    expect(plain(stepLine(step('floor(k × 1000 ÷ v)', [kilos, mass]), words, terms))).toContain(
+      '11.9999996 kg',
+    );
     const slack = { ...wet, value: 299.99999999999 };
     expect(plain(stepLine(step('floor(W ÷ v)', [slack, share]), words, terms))).toContain('wet media 300 L');
   });
