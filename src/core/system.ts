@@ -3,6 +3,7 @@
  * `schemas`. Species and media come in as facts, never as names to look up.
  */
 import type { Bulk, PumpFacts } from './equipment.ts';
+import type { FishStock } from './fish.ts';
 import type { SourceKey } from './note.ts';
 
 /** Inside measures. `depth_mm` always runs from the inside floor to the rim. */
@@ -107,41 +108,14 @@ export type Pump = PumpFacts & {
   readonly intake_mm: number;
 };
 
-/** Facts about a kind of fish, each as its file in `content/fish/` gives it. */
-export type Species = {
+/** Air over the year at a place: twelve means, January first. */
+export type Climate = {
   readonly id: string;
   readonly name: string;
-  readonly use: 'table' | 'ornamental';
-  readonly good_degC: { readonly min: number; readonly max: number };
-  readonly alive_degC: { readonly min: number; readonly max: number };
-  /** Below this the fish get nothing. */
-  readonly noFeedBelow_degC: number;
-  /** Above this they get nothing and somebody is called: well below what kills them. */
-  readonly callAbove_degC: number;
-  readonly temperatureSource: SourceKey;
-  readonly noFeedSource: SourceKey;
-  readonly callAboveSource: SourceKey;
-  readonly limits: WaterLimits;
-};
-
-export type WaterLimits = {
-  readonly tanMax_mg_L: number;
-  readonly nitriteMax_mg_L: number;
-  readonly nitrateMax_mg_L: number;
-  readonly oxygenMin_mg_L: number;
-  readonly pHMin: number;
-  readonly pHMax: number;
+  readonly mean_degC: readonly number[];
+  readonly min_degC: readonly number[];
+  readonly max_degC: readonly number[];
   readonly source: SourceKey;
-};
-
-export type FishStock = {
-  readonly species: Species;
-  /** What the keeper counts today; feed is computed from it. */
-  readonly present: number;
-  readonly massNow_g: number;
-  readonly massAdult_g: number;
-  /** The keeper's own ration, from the feed maker or the supplier; null where none was given. */
-  readonly keeperRation_frac: number | null;
 };
 
 export type System = {
@@ -165,6 +139,8 @@ export type System = {
   readonly tap?: TapWater | null;
   /** Share of protein in the feed, from its bag. */
   readonly feedProtein_frac?: number | null;
+  /** Weather of a place like this one, for systems outdoors. */
+  readonly climate?: Climate | null;
 };
 
 /** What the keeper read in the tank last. */
@@ -174,6 +150,7 @@ export type TankWater = {
   readonly alkalinity_mg_L?: number | null;
   /** Total ammonia, counted as nitrogen. */
   readonly tan_mg_L?: number | null;
+  readonly chloride_mg_L?: number | null;
   /** Green with algae: then its oxygen swings between day and night, and no sum tells how far. */
   readonly green?: 'green' | 'clear';
 };

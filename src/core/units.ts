@@ -19,6 +19,8 @@ export const unitSuffixes = [
   'L_d',
   'frac',
   'degC',
+  'degC_d',
+  'd',
   'g_L',
   'pt',
   's',
@@ -38,4 +40,12 @@ export const unitSuffixes = [
   'mg_mmol',
 ] as const;
 
-export type Unit = (typeof unitSuffixes)[number] | 'fish' | 'spoons' | 'weeks' | 'ratio' | 'pH';
+export type Unit =
+  | (typeof unitSuffixes)[number]
+  | 'fish'
+  | 'spoons'
+  | 'weeks'
+  | 'months'
+  | 'plants'
+  | 'ratio'
+  | 'pH';

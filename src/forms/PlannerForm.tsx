@@ -4,7 +4,7 @@ import type { ComponentChildren } from 'preact';
 import { BedList } from './BedList.tsx';
 import { type PartName, textAt, withPart } from './draft.ts';
 import { inUnits } from './draftOf.ts';
-import { ChoiceField, GroupTroubles, NumberField, TextField } from './fields.tsx';
+import { ChoiceField, DayField, GroupTroubles, NumberField, TextField } from './fields.tsx';
 import { idOf, useForm } from './form.ts';
 import { PumpFields } from './PumpFields.tsx';
 import { VesselFields } from './VesselFields.tsx';
@@ -68,6 +68,7 @@ function FishFields() {
       )}
       <NumberField place={['fish', 'present']} />
       <NumberField place={['fish', 'massNow_g']} />
+      <DayField place={['fish', 'weighed']} need="optional" />
       <NumberField place={['fish', 'massAdult_g']} need="optional" />
       <NumberField place={['fish', 'keeperRation_frac']} need="optional" />
     </>

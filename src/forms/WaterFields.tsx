@@ -11,7 +11,7 @@ export function WaterFields() {
   const { content } = useForm();
   const choices = (field: string, values: readonly string[]) =>
     values.map((value) => ({ value, text: planner(content.catalogue, `choices.${field}.${value}`) }));
-  const more = ['alkalinity_mg_L', 'tan_mg_L', 'green'].map((key) => ['water', key]);
+  const more = ['alkalinity_mg_L', 'tan_mg_L', 'chloride_mg_L', 'green'].map((key) => ['water', key]);
   return (
     <>
       <NumberField place={['spoon_g']} need="optional" />
@@ -20,6 +20,7 @@ export function WaterFields() {
       <More name="water" holds={[...more, ['feedProtein_frac'], ['altitude_m'], ['air'], ['tap']]}>
         <NumberField place={['water', 'alkalinity_mg_L']} need="optional" />
         <NumberField place={['water', 'tan_mg_L']} need="optional" />
+        <NumberField place={['water', 'chloride_mg_L']} need="optional" />
         <ChoiceField
           place={['water', 'green']}
           choices={[{ value: '', text: '' }, ...choices('green', ['green', 'clear'])]}

@@ -72,6 +72,24 @@ export function TextField(props: FieldProps) {
   );
 }
 
+/** The browser's own way to choose a day; it gives the ISO form whatever the reader sees. */
+export function DayField(props: FieldProps) {
+  const { draft, edit } = useForm();
+  return (
+    <Field {...props}>
+      {(described) => (
+        <input
+          {...described}
+          class="line"
+          type="date"
+          value={textAt(draft, props.place)}
+          onInput={(event) => edit(props.place, event.currentTarget.value)}
+        />
+      )}
+    </Field>
+  );
+}
+
 export type Choice = { readonly value: string; readonly text: string };
 
 type ChoiceProps = FieldProps & {

@@ -9,6 +9,9 @@ type Plain = { readonly [key: string]: unknown };
 /** Fields of words, which may be wrong but not missing; all others hold numbers, or may stay empty. */
 const words = new Set(['name', 'place', 'shape', 'mode', 'media', 'kind', 'paper', 'units']);
 
+/** Words that may stay empty. */
+const optionalWords = new Set(['weighed', 'climate']);
+
 /** Groups that are not there as long as nothing is typed in them. */
 const optional = new Set(['bucketTest', 'water', 'pipe', 'timer', 'air', 'tap']);
 
@@ -39,6 +42,7 @@ function idFrom(name: string): string {
 }
 
 function plain(tree: Tree, key: string, units: UnitSystem): unknown {
+  if (isTyped(tree) && optionalWords.has(key)) return tree.text === '' ? undefined : tree.text;
   if (isTyped(tree)) return words.has(key) ? tree.text : siOf(tree, key, units);
   if (Array.isArray(tree)) return listOf(tree, key, units);
   const group = groupOf(tree as { readonly [key: string]: Tree }, units);

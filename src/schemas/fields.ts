@@ -3,6 +3,7 @@
  * message, a form and the schema can never disagree about them.
  */
 import * as z from 'zod';
+import { dayOf } from '../core/calendar.ts';
 import type { ProblemCode } from '../core/problem.ts';
 
 /** A number within bounds. The unit stands in the messages and beside the field of a form. */
@@ -41,6 +42,14 @@ export function lineOrNothing() {
 export function slug() {
   return z.string().superRefine((text, context) => {
     const own = textProblem(text, 80, '') ?? (/^[a-z0-9]+(-[a-z0-9]+)*$/.test(text) ? null : letters(text));
+    if (own) context.addIssue({ code: 'custom', params: own });
+  });
+}
+
+/** A day of the calendar: 2031-04-30. */
+export function day() {
+  return z.string().superRefine((text, context) => {
+    const own: OwnIssue | null = dayOf(text) === null ? { code: 'notDate', given: text } : null;
     if (own) context.addIssue({ code: 'custom', params: own });
   });
 }

@@ -5,7 +5,7 @@
 import * as z from 'zod';
 import { bedFile } from './bed.ts';
 import { containerFile } from './container.ts';
-import { height, length, line, lineOrNothing, number, slug, whole } from './fields.ts';
+import { day, height, length, line, lineOrNothing, number, slug, whole } from './fields.ts';
 
 /** The fish tank, or the sump that the pump stands in. */
 export const vesselFile = z.strictObject({
@@ -76,6 +76,8 @@ export const fishStockFile = z.strictObject({
   present: whole(0, 100_000, 'fish'),
   /** Weight of one fish now: weigh ten in a bucket of water, take off the bucket, divide by ten. */
   massNow_g: number(0.1, 30_000, 'g'),
+  /** The day on which you weighed them: 2031-04-30. Growth and feed of the coming months are reckoned from it. */
+  weighed: day().optional(),
   /** Weight of one fish when it is grown or taken out. Leave it out to use the one in the kind's file. */
   massAdult_g: number(0.1, 30_000, 'g').optional(),
   /**
@@ -150,6 +152,8 @@ export const systemFile = z.strictObject({
       alkalinity_mg_L: number(0, 1_000, 'mg_L').optional(),
       /** Total ammonia counted as nitrogen (N). A test that counts NH3: divide by 1.216; NH4: divide by 1.288. */
       tan_mg_L: number(0, 100, 'mg_L').optional(),
+      /** Chloride that is in the water already. A test that counts salt (NaCl): multiply by 0.607. */
+      chloride_mg_L: number(0, 5_000, 'mg_L').optional(),
       /** green where algae colour the water like soup, else clear. */
       green: z.enum(['green', 'clear']).optional(),
     })

@@ -3,7 +3,8 @@
  * stands in the way, at once.
  */
 import type { Problem } from '../core/problem.ts';
-import type { Bed, FishStock, Media, Species, System } from '../core/system.ts';
+import type { FishStock, Species } from '../core/fish.ts';
+import type { Bed, Media, System } from '../core/system.ts';
 import type { BedFile } from './bed.ts';
 import { checkBaskets } from './baskets.ts';
 import { checkBed } from './checkBed.ts';
@@ -136,6 +137,7 @@ function waterOf(file: SystemFile['water']): System['water'] {
     now_degC: file?.now_degC ?? null,
     alkalinity_mg_L: file?.alkalinity_mg_L ?? null,
     tan_mg_L: file?.tan_mg_L ?? null,
+    chloride_mg_L: file?.chloride_mg_L ?? null,
     green: file?.green ?? 'clear',
   };
 }
@@ -196,6 +198,7 @@ function fishOf(file: NonNullable<SystemFile['fish']>, facts: Facts): FishStock 
     present: file.present,
     massNow_g: file.massNow_g,
     massAdult_g: file.massAdult_g ?? kind.massAdult_g,
+    weighed: file.weighed ?? null,
     keeperRation_frac: file.keeperRation_frac ?? null,
   };
 }

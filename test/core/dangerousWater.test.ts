@@ -88,8 +88,22 @@ describe('a reading of nitrite', () => {
       'nitriteAsNO2',
       'nitriteAsN',
       'saltWithoutChloride',
+      'saltStillWanted',
     ]);
     for (const [asNO2, asN] of table?.rows ?? []) expect(Number(asNO2) / Number(asN)).toBeCloseTo(3.28443, 5);
+  });
+});
+
+describe('salt where the water holds chloride already', () => {
+  test('is only what is still wanted, and the words say how far the chloride goes', () => {
+    const salted = planOf({ ...acid, water: { ...acid.water, chloride_mg_L: 15 } });
+    const rows = salted.tables.find((one) => one.key === 'saltByNitrite')?.rows ?? [];
+    const still = new Map(rows.map((row) => [row[0], row[3]]));
+    expect(still.get(1)).toBe(0);
+    expect(Number(still.get(2))).toBeCloseTo(Number(rows.find((row) => row[0] === 2)?.[2]) / 4, 9);
+    expect(said(salted, 'saltPerNitrite_g')[1]).toBe(
+      'info: The water holds 15 mg/L of chloride already, which stands against 1.5 mg/L of nitrite, read as NO2. Add salt only for what goes beyond that.',
+    );
   });
 });
 

@@ -1,7 +1,8 @@
 /** A plain system in round numbers, for tests that change one thing in it and look at what the plan says. */
 import { planOf } from '../../src/core/plan/planOf.ts';
 import type { Figure, Plan } from '../../src/core/plan/figure.ts';
-import type { Bed, Container, FishStock, System, Vessel } from '../../src/core/system.ts';
+import type { FishStock } from '../../src/core/fish.ts';
+import type { Bed, Container, System, Vessel } from '../../src/core/system.ts';
 
 export function box(length_mm: number, width_mm: number, depth_mm: number): Container {
   return { shape: 'box', length_mm, width_mm, depth_mm };

@@ -1,6 +1,7 @@
 /** The air pump that grown fish want, and how many stones. */
 import type { Note } from '../note.ts';
-import type { FishStock, System } from '../system.ts';
+import type { FishStock } from '../fish.ts';
+import type { System } from '../system.ts';
 import { airPerLitre_L_min, bubbleShare_frac } from '../water/waterConstants.ts';
 import { stones_g_h } from './airSupply.ts';
 import type { Conditions } from './conditions.ts';

@@ -52,7 +52,7 @@ export function stones_g_h(
  * @param system a system with fish
  * @param at the conditions at the warm end
  * @param oxygenMin_mg_L least oxygen that the fish bear
- * @param demand_g_h what is breathed, likely
+ * @param moving what is breathed, and what the pump gives; null where it gives nothing
  * @returns oxygenSupply_g_h, and fallOxygen_g_h where water falls
  * @valid as fieldTransfer_g_h and oxygenAfterFall_mg_L
  * @source asceAeration, metcalfEddyCascade; efficiencies fromMemory
@@ -61,18 +61,18 @@ export function supplyFigures(
   system: System,
   at: Conditions,
   oxygenMin_mg_L: number,
-  demand_g_h: number,
+  moving: { readonly demand_g_h: number; readonly flow_L_h: number | null },
 ): readonly Figure[] {
   const key = 'oxygenSupply_g_h';
   if (at.saturation_mg_L <= oxygenMin_mg_L) {
     const numbers = { saturation_mg_L: at.saturation_mg_L, limit_mg_L: oxygenMin_mg_L };
     return [noFigure(key, 'g_h', says('tooWarmForAir', 'caution', numbers))];
   }
-  const fall = fallFigure(system, at, oxygenMin_mg_L);
+  const fall = fallFigure(system, at, oxygenMin_mg_L, moving.flow_L_h);
   const falls = fall === null ? [] : [fall];
   const air = system.air ?? null;
   if (air === null) return [noFigure(key, 'g_h', says('airNotGiven', 'info', {})), ...falls];
-  return [stonesFigure(air, at, oxygenMin_mg_L, demand_g_h, fall?.high ?? 0), ...falls];
+  return [stonesFigure(air, at, oxygenMin_mg_L, moving.demand_g_h, fall?.high ?? 0), ...falls];
 }
 
 function says(code: string, level: Note['level'], numbers: Note['numbers']): Note {
@@ -139,14 +139,19 @@ function stonesSteps(air: AirStones, at: Conditions, oxygenMin_mg_L: number, val
 /** How far the return falls through air over the tank's full line; the lowest bed counts. */
 function fall_mm(system: System): number {
   const pumped = system.beds.filter((bed) => bed.mode !== 'inTank');
-  if (system.pump === null || system.sump !== null || pumped.length === 0) return 0;
+  if (system.sump !== null || pumped.length === 0) return 0;
   const surface_mm = system.tank.above_mm + system.tank.full_mm;
   return Math.max(0, Math.min(...pumped.map((bed) => bed.above_mm)) - surface_mm);
 }
 
-function fallFigure(system: System, at: Conditions, oxygenMin_mg_L: number): Figure | null {
+function fallFigure(
+  system: System,
+  at: Conditions,
+  oxygenMin_mg_L: number,
+  flow_L_h: number | null,
+): Figure | null {
   const height_mm = fall_mm(system);
-  if (height_mm === 0 || system.pump === null) return null;
+  if (height_mm === 0 || flow_L_h === null) return null;
   const after_mg_L = oxygenAfterFall_mg_L(
     at.saturation_mg_L,
     oxygenMin_mg_L,
@@ -155,7 +160,7 @@ function fallFigure(system: System, at: Conditions, oxygenMin_mg_L: number): Fig
     fallShape.value,
     at.water_degC,
   );
-  const value = (system.pump.flow_L_h * (after_mg_L - oxygenMin_mg_L)) / 1000;
+  const value = (flow_L_h * (after_mg_L - oxygenMin_mg_L)) / 1000;
   const after = quantity('A', 'oxygenAfterFall', after_mg_L, 'mg_L');
   const before = quantity('c', 'oxygenMin', oxygenMin_mg_L, 'mg_L');
   const fall: Step = {
@@ -173,7 +178,7 @@ function fallFigure(system: System, at: Conditions, oxygenMin_mg_L: number): Fig
     byHand: 'no',
     source: fallQuality.source,
   };
-  const flow = quantity('Q', 'statedFlow', system.pump.flow_L_h, 'L_h');
+  const flow = quantity('Q', 'pumpFlow', flow_L_h, 'L_h');
   const gives = quantity('F', 'fallOxygen', value, 'g_h');
   return figure({
     key: 'fallOxygen_g_h',

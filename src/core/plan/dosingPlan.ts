@@ -64,6 +64,7 @@ function bufferFigure(tan_g_d: number): Figure {
 
 function saltFigure(system: System, systemWater_L: number): Figure {
   const value = salt_g(1, 0, chloridePerNitrite.value, systemWater_L);
+  const chloride_mg_L = system.water.chloride_mg_L ?? null;
   const asNitrogen_g = salt_g(inForm_mg_L(1, 'N', 'NO2'), 0, chloridePerNitrite.value, systemWater_L);
   const note = (code: string, numbers: Note['numbers'] = {}): Note => ({
     code,
@@ -90,6 +91,7 @@ function saltFigure(system: System, systemWater_L: number): Figure {
     ],
     notes: [
       note('nitriteForm', { asNO2_g: value, asNitrogen_g }),
+      ...(chloride_mg_L === null ? [] : [note('chlorideThere', coveredBy(chloride_mg_L))]),
       note('saltStays'),
       note('saltNotForBass'),
       ...(system.fish ? [] : [note('saltOnlyWithFish')]),
@@ -97,17 +99,27 @@ function saltFigure(system: System, systemWater_L: number): Figure {
   });
 }
 
+/** Nitrite that the chloride in the water already stands against. */
+function coveredBy(chloride_mg_L: number): Note['numbers'] {
+  return { chloride_mg_L, nitrite_mg_L: chloride_mg_L / chloridePerNitrite.value };
+}
+
 /**
  * Tables for the keeper: buffer by product, salt by nitrite reading, readings in their forms, changes.
  * @param systemWater_L all water
  * @param load the day's load; null gives no buffer table
+ * @param chloride_mg_L chloride that is in the water already; null where nobody tested it
  * @returns tables; what several changes leave of a substance among them
  * @source molarMasses, srac462
  */
-export function dosingTables(systemWater_L: number, load: Load): readonly Table[] {
+export function dosingTables(
+  systemWater_L: number,
+  load: Load,
+  chloride_mg_L: number | null,
+): readonly Table[] {
   return [
     ...(load === null ? [] : [bufferTable(load.tan_g_d)]),
-    saltTable(systemWater_L),
+    saltTable(systemWater_L, chloride_mg_L),
     formsTable(),
     leftTable(),
   ];
@@ -126,18 +138,22 @@ function bufferTable(tan_g_d: number): Table {
 }
 
 /** Both ways of counting the same reading side by side, so that nobody takes one for the other. */
-function saltTable(systemWater_L: number): Table {
+function saltTable(systemWater_L: number, chloride_mg_L: number | null): Table {
+  const salt = (nitrite_mg_L: number, there_mg_L: number): number =>
+    salt_g(nitrite_mg_L, there_mg_L, chloridePerNitrite.value, systemWater_L);
   return {
     key: 'saltByNitrite',
     columns: [
       { key: 'nitriteAsNO2', unit: 'mg_L' },
       { key: 'nitriteAsN', unit: 'mg_L' },
       { key: 'saltWithoutChloride', unit: 'g' },
+      { key: 'saltStillWanted', unit: 'g' },
     ],
     rows: nitrites_mg_L.map((one) => [
       one,
       inForm_mg_L(one, 'NO2', 'N'),
-      salt_g(one, 0, chloridePerNitrite.value, systemWater_L),
+      salt(one, 0),
+      chloride_mg_L === null ? null : salt(one, chloride_mg_L),
     ]),
   };
 }

@@ -2,7 +2,8 @@
 import { rationFrom_g, rationGrowOut_frac } from '../constants.ts';
 import type { Note, SourceKey } from '../note.ts';
 import { ration_g_d } from '../stocking/feed.ts';
-import type { FishStock, System } from '../system.ts';
+import type { FishStock } from '../fish.ts';
+import type { System } from '../system.ts';
 import type { Figure, Table } from './figure.ts';
 import { byHand, figure, lookup, noFigure, quantity, numberOf } from './write.ts';
 

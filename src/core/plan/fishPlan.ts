@@ -2,7 +2,8 @@
 import { mediaPerFish_L, tableFishTank_L, waterPerFish_L } from '../constants.ts';
 import type { Note } from '../note.ts';
 import { densityCap_kg, densityCap_kg_L, share_L, wholeCount } from '../stocking/limits.ts';
-import type { FishStock, System } from '../system.ts';
+import type { FishStock } from '../fish.ts';
+import type { System } from '../system.ts';
 import type { Figure, Quantity, Step } from './figure.ts';
 import type { Levels } from './levels.ts';
 import { byHand, figure, noFigure, quantity, numberOf } from './write.ts';

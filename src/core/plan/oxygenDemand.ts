@@ -1,5 +1,5 @@
 /** What fish, nitrifiers and solids breathe in an hour. */
-import type { FishStock } from '../system.ts';
+import type { FishStock } from '../fish.ts';
 import { routineRespiration_mg_kg_h } from '../water/respiration.ts';
 import {
   coldWaterBelow_degC,

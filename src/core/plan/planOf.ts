@@ -34,8 +34,8 @@ export function planOf(system: System): Plan {
     ...feedFigures(system),
     ...waterFigures(system, at.systemWater_L),
   ];
-  const keeping = waterKeeping(system, beds, at, first);
   const flow = flowPlan(system, beds, at);
+  const keeping = waterKeeping(system, beds, at, first, flow.flow_L_h);
   const feed_g_d = first.find((one) => one.key === 'feed_g_d')?.value ?? null;
   return {
     systemId: system.id,

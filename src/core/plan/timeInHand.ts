@@ -1,6 +1,7 @@
 /** How long the fish have when pump and air stop: the short end, and never a safe waiting time. */
 import type { Note } from '../note.ts';
-import type { FishStock, System } from '../system.ts';
+import type { FishStock } from '../fish.ts';
+import type { System } from '../system.ts';
 import { timeInHand_min } from '../water/respiration.ts';
 import { longestSum_min, startingShare_frac } from '../water/waterConstants.ts';
 import type { Conditions } from './conditions.ts';

@@ -1,6 +1,6 @@
 /** Everything that keeps the water fit to live in: air, nitrogen, doses, changes, start-up, loss. */
 import { waterChange_frac } from '../constants.ts';
-import type { System } from '../system.ts';
+import type { Range, System } from '../system.ts';
 import { airFigures } from './airPlan.ts';
 import type { BedPlan } from './beds.ts';
 import { changeFigures } from './changePlan.ts';
@@ -18,6 +18,7 @@ import { startUpFigures, startUpTables } from './startUpPlan.ts';
  * @param beds its beds, worked out
  * @param levels its levels
  * @param before the plan's figures so far: feed, planned fish, limit of ammonia
+ * @param flow_L_h what the pump really gives; null where nothing is pumped or the pump is too weak
  * @returns figures and tables
  * @source see the figures
  */
@@ -26,6 +27,7 @@ export function waterKeeping(
   beds: readonly BedPlan[],
   levels: Levels,
   before: readonly Figure[],
+  flow_L_h: Range | null,
 ): { readonly figures: readonly Figure[]; readonly tables: readonly Table[] } {
   const worked = (key: string): number | null => before.find((one) => one.key === key)?.value ?? null;
   const wetMedia_L = beds.reduce((total, bed) => total + bed.wetMedia_L, 0);
@@ -33,7 +35,7 @@ export function waterKeeping(
   const { systemWater_L } = levels;
   return {
     figures: [
-      ...airFigures(system, levels, load),
+      ...airFigures(system, levels, load, flow_L_h),
       ...nitrogenFigures(system, beds, wetMedia_L, load),
       ...dosingFigures(system, systemWater_L, load),
       ...changeFigures(system, systemWater_L, worked('tanMax_mg_L')),
@@ -41,7 +43,7 @@ export function waterKeeping(
       ...lossFigures(systemWater_L),
     ],
     tables: [
-      ...dosingTables(systemWater_L, load),
+      ...dosingTables(systemWater_L, load, system.water.chloride_mg_L ?? null),
       ...chlorineTables(system.tap ?? null, systemWater_L * waterChange_frac.quarter),
       ...startUpTables(system, systemWater_L),
     ],

@@ -1,7 +1,8 @@
 /** Limits of the readings, the top-up that is still normal, and the litres of a water change. */
 import { commonTan_mg_L, dailyLoss_frac, unionised_mg_L, waterChange_frac } from '../constants.ts';
 import type { Note } from '../note.ts';
-import type { Species, System } from '../system.ts';
+import type { Species } from '../fish.ts';
+import type { System } from '../system.ts';
 import { tanAtUnionised_mg_L, unionised_frac } from '../water/ammonia.ts';
 import type { Figure, Step } from './figure.ts';
 import { byHand, figure, lookup, quantity } from './write.ts';
