@@ -221,5 +221,10 @@ describe('at the edges', () => {
     expect(depthWhere_mm((h) => h * h, 2, 10)).toBeCloseTo(Math.SQRT2, 15);
     expect(depthWhere_mm((h) => h, 0, 10)).toBeLessThan(1e-300);
     expect(depthWhere_mm((h) => h, 10, 10)).toBe(10);
+    expect(depthWhere_mm((h) => h, 5e-324, 10)).toBe(5e-324);
+    // A jump has no depth of its own; the search ends at its foot or its top.
+    expect(depthWhere_mm((h) => (h > 5 ? h + 100 : h), 50, 10)).toBeCloseTo(5, 14);
+    // So flat at the floor that curves mislead.
+    expect(depthWhere_mm((h) => h ** 9, 1e-9, 1000)).toBeCloseTo(0.1, 14);
   });
 });
