@@ -3,7 +3,7 @@
  * them and go through `toSystem`, so what it refuses cannot come out here.
  */
 import fc from 'fast-check';
-import { volume_L } from '../src/core/geometry/container.ts';
+import { area_m2, volume_L } from '../src/core/geometry/container.ts';
 import { rim_mm } from '../src/core/geometry/rim.ts';
 import { levelOf_mm, waterBelow_L } from '../src/core/plan/lowerVessel.ts';
 import type { BedMode, Container, Shape, System } from '../src/core/system.ts';
@@ -220,7 +220,10 @@ const parts = fc
     now_degC: maybe(between(-2, 40)),
     keeping,
   })
-  .filter(({ tank, sump, seeds }) => smallestScale <= shrunk(seeds, lowerOf(tank, sump, seeds)).by);
+  .filter(({ tank, sump, seeds }) => smallestScale <= shrunk(seeds, lowerOf(tank, sump, seeds)).by)
+  .filter(({ tank, seeds }) =>
+    basketsOf(seeds).every((seed) => slimmest_mm <= basketWidth_mm(seed, tank, seeds)),
+  );
 
 /** A system as a file holds it. */
 export const systemFiles: fc.Arbitrary<object> = parts.map(
@@ -274,10 +277,9 @@ function bedsOver(
   tank: RawVessel,
   lower: RawVessel,
 ): { readonly beds: readonly RawBed[]; readonly taken_L: number } {
-  const baskets = seeds.filter((seed) => seed.mode === 'inTank').length;
   const { by, taken_L } = shrunk(seeds, lower);
   const beds = seeds.map((seed, i) =>
-    seed.mode === 'inTank' ? basket(seed, i, tank, baskets) : pumpedBed(seed, i, lower, by),
+    seed.mode === 'inTank' ? basket(seed, i, tank, seeds) : pumpedBed(seed, i, lower, by),
   );
   return { beds, taken_L };
 }
@@ -340,12 +342,38 @@ function pumpedBed(seed: BedSeed, index: number, lower: RawVessel, by: number): 
   };
 }
 
-/** Slim enough that all baskets together fill at most a third of the tank, high enough to reach out of its water. */
-function basket(seed: BedSeed, index: number, tank: RawVessel, baskets: number): RawBed {
-  const above_mm = Math.floor(tank.full_mm * seed.drainedShare);
-  const mediaDepth_mm = tank.full_mm + (rim_mm(tank.container) - tank.full_mm) * seed.mediaShare - above_mm;
-  const room_m2 = (volume_L(tank.container, tank.full_mm) * tank.count) / tank.full_mm / 3;
-  const width_mm = Math.sqrt((room_m2 * 1e6) / (baskets * seed.count));
+/** A slimmer basket holds no plant. */
+const slimmest_mm = 40;
+
+function basketsOf(seeds: readonly BedSeed[]): readonly BedSeed[] {
+  return seeds.filter((seed) => seed.mode === 'inTank');
+}
+
+/** Where a basket stands and how high it reaches: out of the water, and in a drum on its side off the narrow floor. */
+function reach(
+  seed: BedSeed,
+  tank: RawVessel,
+): { readonly above_mm: number; readonly mediaDepth_mm: number } {
+  const floor_mm = tank.container.shape === 'lyingCylinder' ? 0.1 * tank.full_mm : 0;
+  const above_mm = Math.floor(Math.max(floor_mm, tank.full_mm * seed.drainedShare));
+  const top_mm = tank.full_mm + (rim_mm(tank.container) - tank.full_mm) * seed.mediaShare;
+  return { above_mm, mediaDepth_mm: top_mm - above_mm };
+}
+
+/** Slim enough that all baskets together take at most a third of the tank where it is narrowest beside them. */
+function basketWidth_mm(seed: BedSeed, tank: RawVessel, seeds: readonly BedSeed[]): number {
+  const all = basketsOf(seeds);
+  const { above_mm, mediaDepth_mm } = reach(seed, tank);
+  const heights = Array.from({ length: 9 }, (_, i) => above_mm + (mediaDepth_mm * i) / 8);
+  const dips = tank.container.shape === 'dipTable' ? tank.container.dips.map((dip) => dip.depth_mm - 1) : [];
+  const narrowest_m2 = Math.min(...[...heights, ...dips].map((height) => area_m2(tank.container, height)));
+  return Math.sqrt((narrowest_m2 * tank.count * 1e6) / 3 / (all.length * seed.count));
+}
+
+/** A box of media in the tank, high enough to reach out of its water. */
+function basket(seed: BedSeed, index: number, tank: RawVessel, seeds: readonly BedSeed[]): RawBed {
+  const width_mm = basketWidth_mm(seed, tank, seeds);
+  const { above_mm, mediaDepth_mm } = reach(seed, tank);
   return {
     ...common(seed, index),
     container: { shape: 'box', length_mm: width_mm, width_mm, depth_mm: mediaDepth_mm },

@@ -75,6 +75,7 @@ export const problemCodes = [
   'basketAboveRim',
   'basketAboveWater',
   'basketsTooLarge',
+  'basketsTooWide',
   'lineSetByTank',
   'rangeOrder',
   'pumpCurveOrder',

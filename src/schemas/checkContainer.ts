@@ -7,6 +7,9 @@ import type { Path } from './schemaAt.ts';
 /** A floor wider than this many times the rim is a slip of the pen, not a tub. */
 const widestFloor = 3;
 
+/** Litres that fill a box to the last drop are not too many because a product was rounded. */
+const roundingError = 1e-9;
+
 /** Measures of one container that cannot be true together. */
 export function checkContainer(file: ContainerFile, place: Path): readonly Problem[] {
   const container = toContainer(file);
@@ -94,7 +97,7 @@ function dipsFit(table: DipTable, place: Path): readonly Problem[] {
     };
     return [
       ...atMost('dipTableAboveRim', dip.depth_mm, table.depth_mm, [...at, 'depth_mm']),
-      ...(dip.volume_L > most_L(dip.depth_mm) ? [tooMuch] : []),
+      ...(dip.volume_L > most_L(dip.depth_mm) * (1 + roundingError) ? [tooMuch] : []),
     ];
   });
 }

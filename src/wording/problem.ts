@@ -95,6 +95,7 @@ const numeric: ReadonlySet<Problem['code']> = new Set([
   'basketAboveRim',
   'basketAboveWater',
   'basketsTooLarge',
+  'basketsTooWide',
   'rangeOrder',
 ]);
 

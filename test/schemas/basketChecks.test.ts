@@ -39,6 +39,54 @@ describe('baskets in the tank', () => {
       ]
     `);
   });
+  test('wider than the tank at some height, which a drum on its side is near its floor and near its rim', () => {
+    const drum = {
+      container: { shape: 'lyingCylinder', diameter_mm: 400, length_mm: 400, depth_mm: 400 },
+      full_mm: 398,
+    };
+    const inDrum = (side_mm: number, from_mm: number, to_mm: number) => ({
+      ...sound,
+      pump: undefined,
+      tank: drum,
+      beds: [
+        {
+          ...basket,
+          container: { shape: 'box', length_mm: side_mm, width_mm: side_mm, depth_mm: to_mm - from_mm },
+          mediaDepth_mm: to_mm - from_mm,
+          above_mm: from_mm,
+        },
+      ],
+    });
+    expect(said(inDrum(205, 0, 399))).toMatchInlineSnapshot(`
+      [
+        "beds[0].container: At 0 mm over the tank floor the baskets are wider than the tank: they cover more than its water surface there. Measure both again. Make the baskets smaller or fewer, or stand them where the tank is wider.",
+      ]
+    `);
+    expect(said(inDrum(205, 60, 399))).toMatchInlineSnapshot(`
+      [
+        "beds[0].container: At 399 mm over the tank floor the baskets are wider than the tank: they cover more than its water surface there. Measure both again. Make the baskets smaller or fewer, or stand them where the tank is wider.",
+      ]
+    `);
+    // 50 × 50 mm of 400 × 40 mm at 1 mm below the rim.
+    expect(said(inDrum(50, 60, 399))).toEqual([]);
+  });
+  test('of which the last corner just fits', () => {
+    const tank = { container: { shape: 'box', length_mm: 500, width_mm: 300, depth_mm: 800 }, full_mm: 700 };
+    const side = {
+      ...basket,
+      container: { shape: 'box', length_mm: 500, width_mm: 300, depth_mm: 700 },
+      mediaDepth_mm: 700,
+      above_mm: 90,
+    };
+    const inTank = (length_mm: number) => ({
+      ...sound,
+      pump: undefined,
+      tank,
+      beds: [{ ...side, container: { ...side.container, length_mm } }],
+    });
+    expect(said(inTank(500))).toEqual([]);
+    expect(said(inTank(501))).toHaveLength(1);
+  });
   test('an intake that the stones between the baskets lay dry', () => {
     // 700 L, of which 300 × 0.65 are stone; the bed takes 300 × 0.45: 370 L stay, 370 mm deep. Without stone: 565 mm.
     const withIntake = (intake_mm: number) => ({

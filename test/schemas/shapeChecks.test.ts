@@ -61,6 +61,22 @@ describe('shapes', () => {
       ]
     `);
   });
+  test('dips that fill the outside to the last drop, however the litres were rounded', () => {
+    // 0.3 × 0.7 × 1.1 m hold 231 L; as numbers they come out a hair above or below.
+    const most_L = (1100 * 700 * 300) / 1e6;
+    const table = (volume_L: number) => ({
+      shape: 'dipTable',
+      dips: [
+        { depth_mm: 100, volume_L: 50 },
+        { depth_mm: 300, volume_L },
+      ],
+      outsideLength_mm: 1100,
+      outsideWidth_mm: 700,
+      depth_mm: 300,
+    });
+    expect(said(withTankShape(table(most_L * (1 + 4 * Number.EPSILON))))).toEqual([]);
+    expect(said(withTankShape(table(most_L * (1 + 1e-6))))).toHaveLength(1);
+  });
   test('a level above the last dip', () => {
     const dips = [
       { depth_mm: 100, volume_L: 50 },
