@@ -4,6 +4,7 @@ import type { Loader } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { defineCollection } from 'astro:content';
 import type { Content, ReadSystem } from './schemas/content.ts';
+import type { ClimateFile } from './schemas/climate.ts';
 import type { FishFile } from './schemas/fish.ts';
 import type { MediaFile } from './schemas/media.ts';
 import { readContent } from './schemas/readContent.ts';
@@ -40,6 +41,7 @@ export const collections = {
     schema: z.custom<ReadSystem>(),
   }),
   fish: defineCollection({ loader: from(({ fish }) => fish), schema: z.custom<FishFile>() }),
+  climates: defineCollection({ loader: from(({ climates }) => climates), schema: z.custom<ClimateFile>() }),
   media: defineCollection({ loader: from(({ media }) => media), schema: z.custom<MediaFile>() }),
   sources: defineCollection({ loader: from(({ sources }) => sources), schema: z.custom<SourceFile>() }),
   terms: defineCollection({ loader: from(({ terms }) => terms), schema: z.custom<TermFile>() }),

@@ -35,7 +35,7 @@ export function dayOf(iso: string): Day | null {
  * @example daysIn_d(2032, 2) // 29
  * @example daysIn_d(2100, 2) // 28
  */
-export function daysIn_d(year: number, month: number): number {
+function daysIn_d(year: number, month: number): number {
   const days = perMonth[month - 1];
   if (days === undefined) throw new RangeError(`daysIn_d(${year}, ${month})`);
   const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);

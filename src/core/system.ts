@@ -139,6 +139,8 @@ export type System = {
   readonly tap?: TapWater | null;
   /** Share of protein in the feed, from its bag. */
   readonly feedProtein_frac?: number | null;
+  /** What a kilowatt-hour costs, in the keeper's own money. */
+  readonly pricePerKWh?: number | null;
   /** Weather of a place like this one, for systems outdoors. */
   readonly climate?: Climate | null;
 };

@@ -47,5 +47,6 @@ export type Unit =
   | 'weeks'
   | 'months'
   | 'plants'
+  | 'money'
   | 'ratio'
   | 'pH';

@@ -9,8 +9,9 @@ export function PumpFields() {
     <>
       <NumberField place={at('flow_L_h')} />
       <NumberField place={at('intake_mm')} />
-      <More name="pump" holds={[at('power_W'), at('curve'), at('pipe'), at('timer')]}>
+      <More name="pump" holds={[at('power_W'), ['pricePerKWh'], at('curve'), at('pipe'), at('timer')]}>
         <NumberField place={at('power_W')} need="optional" />
+        <NumberField place={['pricePerKWh']} need="optional" />
         <OptionalGroup place={at('curve')} name="curve">
           <Rows place={at('curve')} keys={['flow_L_h', 'head_m']} words="curve" />
         </OptionalGroup>

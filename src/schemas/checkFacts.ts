@@ -1,5 +1,6 @@
 /** Checks on fish, media and terms that need more than one field, or another file. */
 import type { Problem } from '../core/problem.ts';
+import type { ClimateFile } from './climate.ts';
 import type { FishFile } from './fish.ts';
 import type { MediaFile } from './media.ts';
 import type { Path } from './schemaAt.ts';
@@ -20,8 +21,27 @@ export function checkFish(fish: FishFile, sources: readonly string[]): readonly 
     ...known(fish.noFeedSource, ['noFeedSource'], sources),
     ...known(fish.callAboveSource, ['callAboveSource'], sources),
     ...known(limits.source, ['limits', 'source'], sources),
+    ...(fish.growth ? checkGrowth(fish.growth, sources) : []),
     ...known(fish.massAdultSource, ['massAdultSource'], sources),
   ];
+}
+
+function checkGrowth(
+  growth: NonNullable<FishFile['growth']>,
+  sources: readonly string[],
+): readonly Problem[] {
+  return [
+    ...rising(growth.low, growth.high, ['growth', 'high'], ''),
+    ...rising(growth.from_degC, growth.to_degC, ['growth', 'to_degC'], 'degC'),
+    ...known(growth.source, ['growth', 'source'], sources),
+  ];
+}
+
+export function checkClimate(climate: ClimateFile, sources: readonly string[]): readonly Problem[] {
+  const months = climate.min_degC.flatMap((min, month) =>
+    rising(min, climate.max_degC[month] ?? min, ['max_degC', month], 'degC'),
+  );
+  return [...months, ...known(climate.source, ['source'], sources)];
 }
 
 export function checkMedia(media: MediaFile, sources: readonly string[]): readonly Problem[] {

@@ -1,9 +1,11 @@
+import type { ClimateFile } from './climate.ts';
 import type { FishFile } from './fish.ts';
 import type { MediaFile } from './media.ts';
 
 /** What a system file refers to by name, as plain data that can also be handed to a page. */
 export type Facts = {
   readonly fish: Readonly<Record<string, FishFile>>;
+  readonly climates: Readonly<Record<string, ClimateFile>>;
   readonly media: Readonly<Record<string, MediaFile>>;
 };
 

@@ -43,6 +43,20 @@ export const fishFile = z.strictObject({
   callAboveSource: line(),
   /** The narrower of what the fish and the whole system (plants, bacteria) can stand. */
   limits,
+  /**
+   * Thermal growth coefficient as somebody printed it, with the number that it was multiplied by, and the warmth of the
+   * trial. Leave it out where nobody has: then the fish are weighed.
+   */
+  growth: z
+    .strictObject({
+      low: number(0.01, 10, ''),
+      high: number(0.01, 10, ''),
+      per: z.union([z.literal(100), z.literal(1000)]),
+      from_degC: number(0, 50, 'degC'),
+      to_degC: number(0, 50, 'degC'),
+      source: line(),
+    })
+    .optional(),
   /** Weight of one fish when it is grown or taken out, used where a keeper gives none. */
   massAdult_g: number(0.1, 30_000, 'g'),
   massAdultSource: line(),

@@ -6,7 +6,8 @@ import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join, resolve, sep } from 'node:path';
 import type * as z from 'zod';
 import type { Problem } from '../core/problem.ts';
-import { checkFish, checkMedia, checkTerm } from './checkFacts.ts';
+import { checkClimate, checkFish, checkMedia, checkTerm } from './checkFacts.ts';
+import { climateFile } from './climate.ts';
 import type { Content, ReadSystem } from './content.ts';
 import type { Facts } from './facts.ts';
 import { fishFile } from './fish.ts';
@@ -28,7 +29,7 @@ const mostBytes = 2_000_000;
 
 /**
  * Reads a content folder.
- * @param dir the folder that holds `systems/`, `fish/`, `media/`, `sources/`, `terms/` and `wording/`
+ * @param dir the folder that holds `systems/`, `fish/`, `media/`, `climates/`, `sources/`, `terms/` and `wording/`
  * @returns what could be read, and all problems in the order of file and line; content is only to be used for a
  *   build when there are none
  */
@@ -43,11 +44,13 @@ export async function readContent(
   };
   const fish = collection(await read('fish'), fishFile, check(checkFish), problems);
   const media = collection(await read('media'), mediaFile, check(checkMedia), problems);
+  const climates = collection(await read('climates'), climateFile, check(checkClimate), problems);
   const terms = collection(await read('terms'), termFile, check(checkTerm), problems);
   const wording = collection(await read('wording'), wordingFile, () => [], problems);
   if (!wording.names.includes('en')) problems.push(missingFile(`${basename(resolve(dir))}/wording/en.yaml`));
-  const facts = { fish: fish.entries, media: media.entries };
-  const systems = systemsOf(await read('systems'), facts, [...fish.names, ...media.names], problems);
+  const facts = { fish: fish.entries, media: media.entries, climates: climates.entries };
+  const named = [...fish.names, ...media.names, ...climates.names];
+  const systems = systemsOf(await read('systems'), facts, named, problems);
   return {
     content: { ...facts, sources: sources.entries, terms: terms.entries, wording: wording.entries, systems },
     problems: inOrder(problems),

@@ -158,6 +158,11 @@ export const systemFile = z.strictObject({
       green: z.enum(['green', 'clear']).optional(),
     })
     .optional(),
+  /**
+   * For a system outdoors: the name of a file in `content/climates/`, without its ending, of a place with weather like
+   * yours. Growth over the months is reckoned from it. Leave it out indoors.
+   */
+  climate: line().optional(),
   /** Height above the sea in metres. Thin air holds less oxygen. */
   altitude_m: number(-400, 5_000, 'm').optional(),
   /** The air pump and its stones. Leave it out where there are none. */
@@ -166,6 +171,8 @@ export const systemFile = z.strictObject({
   tap: tapFile.optional(),
   /** Protein of the feed as a share of one, from its bag: 32 % is 0.32. */
   feedProtein_frac: number(0.1, 0.7, 'frac').optional(),
+  /** Price of a kilowatt-hour in your own money, from the electricity bill. */
+  pricePerKWh: number(0, 1_000_000, '').optional(),
 });
 
 export type SystemFile = z.output<typeof systemFile>;

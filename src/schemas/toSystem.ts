@@ -4,7 +4,7 @@
  */
 import type { Problem } from '../core/problem.ts';
 import type { FishStock, Species } from '../core/fish.ts';
-import type { Bed, Media, System } from '../core/system.ts';
+import type { Bed, Climate, Media, System } from '../core/system.ts';
 import type { BedFile } from './bed.ts';
 import { checkBaskets } from './baskets.ts';
 import { checkBed } from './checkBed.ts';
@@ -64,6 +64,7 @@ function referenceProblems(parts: Parts, facts: Facts, place: Path): readonly Pr
   return [
     ...parts.beds.flatMap((_, index) => reference(parts.raw, ['beds', index, 'media'], facts.media, place)),
     ...reference(parts.raw, ['fish', 'kind'], facts.fish, place),
+    ...reference(parts.raw, ['climate'], facts.climates, place),
   ];
 }
 
@@ -128,6 +129,8 @@ function systemOf(file: SystemFile, facts: Facts): System {
     air: file.air ?? null,
     tap: file.tap ? { ...file.tap, chlorine_mg_L: file.tap.chlorine_mg_L ?? null } : null,
     feedProtein_frac: file.feedProtein_frac ?? null,
+    pricePerKWh: file.pricePerKWh ?? null,
+    climate: file.climate === undefined ? null : climateOf(file.climate, facts),
   };
 }
 
@@ -219,5 +222,15 @@ function speciesOf(id: string, kind: FishFile): Species {
     noFeedSource,
     callAboveSource,
     limits,
+    growth: kind.growth ?? null,
   };
+}
+
+/** The mean of a month is the middle of its lowest and highest; stations rarely tell it apart. */
+function climateOf(id: string, facts: Facts): Climate {
+  const file = entry(facts.climates, id);
+  if (!file) throw new Error(`climate ${id} was checked but is not there`);
+  const { name, min_degC, max_degC, source } = file;
+  const mean_degC = min_degC.map((min, month) => (min + (max_degC[month] ?? min)) / 2);
+  return { id, name, mean_degC, min_degC, max_degC, source };
 }

@@ -1,6 +1,7 @@
 /** A note as a sentence. Its numbers carry their unit in their names, so each can be shown in the reader's units. */
 import type { Note } from '../core/note.ts';
 import { type Catalogue, say } from './catalogue.ts';
+import { dayText } from './date.ts';
 import { shorten } from './shorten.ts';
 import { amount, type Side, type UnitSystem } from './quantity.ts';
 
@@ -45,6 +46,7 @@ const roundedUp = new Set([
   'wanted_g_d',
   'wanted_m2',
   'needed_m2',
+  'media_L',
 ]);
 
 /** The sentence of a note. */
@@ -53,10 +55,15 @@ export function noteSentence(note: Note, catalogue: Catalogue, units: UnitSystem
     ([name, value]) => [name, shown(name, value, units)] as const,
   );
   const words = Object.entries(note.words ?? {}).map(
-    ([name, word]) =>
-      [name, name === 'vessel' ? say(catalogue, `words.${word}`) : shorten(word, 40)] as const,
+    ([name, word]) => [name, spoken(name, word, catalogue)] as const,
   );
   return say(catalogue, `notes.${note.code}`, Object.fromEntries([...numbers, ...words]));
+}
+
+/** Names stand as they are; a vessel and a day are said in the reader's language. */
+function spoken(name: string, word: string, catalogue: Catalogue): string {
+  if (name === 'vessel') return say(catalogue, `words.${word}`);
+  return /^\d{4}-\d{2}-\d{2}$/.test(word) ? dayText(word, catalogue) : shorten(word, 40);
 }
 
 function shown(name: string, value: number, units: UnitSystem): string {

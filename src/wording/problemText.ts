@@ -4,7 +4,7 @@
 const mostCharacters = 60;
 
 /** More than this many words to choose from are cut off. */
-const mostWords = 16;
+const mostWords = 24;
 
 /** The beginning of a long text, with a mark that something is missing. */
 export function shortened(text: string, most = mostCharacters): string {

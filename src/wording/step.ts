@@ -31,6 +31,10 @@ const signs: Readonly<Record<string, string>> = {
   pH: '',
   spoons: '',
   fish: '',
+  weeks: '',
+  months: '',
+  plants: '',
+  money: '',
 };
 
 /** A number of a step with its unit, in the units of the core: the steps are worked in litres and millimetres. */
@@ -52,12 +56,12 @@ function digitsOf(step: Step): number {
 
 /** The whole part of a row of factors and divisors, with each number as it will be read. */
 function wholeOf(formula: string, step: Step, read: (value: number) => number): number {
-  const valueOf = (sign: string): number =>
+  const numberAt = (sign: string): number =>
     step.symbols.find((symbol) => symbol.sign === sign)?.value ?? Number(sign);
   const [first = '', ...rest] = formula.split(' ');
-  let product = read(valueOf(first));
+  let product = read(numberAt(first));
   for (let i = 0; i + 1 < rest.length; i += 2) {
-    const factor = read(valueOf(rest[i + 1] ?? ''));
+    const factor = read(numberAt(rest[i + 1] ?? ''));
     product = rest[i] === '÷' ? product / factor : product * factor;
   }
   return Math.floor(product * (1 + 1e-9));

@@ -27,6 +27,7 @@ const unitless: Readonly<Record<string, string>> = {
   pHOfCarbonates: 'pH and pK have no unit',
   pHAtCarbonDioxide: 'pH and pK have no unit',
   numberOf: 'the value of any figure, in the unit of that figure',
+  placesIn: 'a count of whole places',
   reynolds: 'a ratio',
   frictionFactor: 'a ratio',
   twoK: 'a ratio, in velocity heads',

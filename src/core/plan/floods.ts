@@ -9,7 +9,7 @@ import { standpipeFlow_L_h, standpipeHead_mm } from '../hydraulics/standpipe.ts'
 import type { Bed, Range, System } from '../system.ts';
 import type { BedPlan } from './beds.ts';
 import { lowerVessel } from './lowerVessel.ts';
-import { timerOf } from './pumpPlan.ts';
+import { timerOf } from './timer.ts';
 
 export type Flood = {
   readonly of: BedPlan;

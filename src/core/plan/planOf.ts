@@ -1,5 +1,6 @@
 /** A System in, a Plan out. */
 import type { System } from '../system.ts';
+import { aheadPlan } from './aheadPlan.ts';
 import { type BedPlan, bedPlans } from './beds.ts';
 import { feedFigures, weighingTables } from './feedPlan.ts';
 import type { Figure, Plan } from './figure.ts';
@@ -16,7 +17,7 @@ import { byHand, figure, quantity } from './write.ts';
 /**
  * The whole plan of a system: every figure with its steps and sources, the tables, the section to draw.
  * Beds first, then the levels they leave, then the fish that both allow, then feed and water, then water keeping,
- * then water moving, solids and weight.
+ * then water moving, solids and weight, then what comes next.
  * @param system a system that `schemas` has checked
  * @returns a Plan; a figure that does not exist here has the value null and a note that says why
  * @valid what each figure's own function says
@@ -37,16 +38,18 @@ export function planOf(system: System): Plan {
   const flow = flowPlan(system, beds, at);
   const keeping = waterKeeping(system, beds, at, first, flow.flow_L_h);
   const feed_g_d = first.find((one) => one.key === 'feed_g_d')?.value ?? null;
+  const now = [
+    ...first,
+    ...keeping.figures,
+    ...flow.figures,
+    ...solidsFigures(system, feed_g_d, flow.flow_L_h, at.systemWater_L),
+    ...weightFigures(system),
+  ];
+  const ahead = aheadPlan(system, beds, at, now);
   return {
     systemId: system.id,
-    figures: byKey([
-      ...first,
-      ...keeping.figures,
-      ...flow.figures,
-      ...solidsFigures(system, feed_g_d, flow.flow_L_h, at.systemWater_L),
-      ...weightFigures(system),
-    ]),
-    tables: [...weighingTables(system), ...keeping.tables],
+    figures: byKey([...now, ...ahead.figures]),
+    tables: [...weighingTables(system), ...keeping.tables, ...ahead.tables],
     traces: flow.traces,
     section: section(system, beds, at),
   };

@@ -1,19 +1,16 @@
 /** What the pump has to do and what it gives: lift, loss in the pipe, flow, the bucket that checks it, energy. */
 import { waterViscosity_m2_s } from '../hydraulics/waterProperties.ts';
-import {
-  bucket_L,
-  handBreadth_mm,
-  turnoverWanted,
-  usualTimer_min,
-} from '../hydraulics/hydraulicConstants.ts';
-import { bucket_s, energy_kWh_d } from '../hydraulics/power.ts';
+import { bucket_L, handBreadth_mm, turnoverWanted } from '../hydraulics/hydraulicConstants.ts';
+import { bucket_s } from '../hydraulics/power.ts';
 import type { Note } from '../note.ts';
 import type { Range, System } from '../system.ts';
+import { energyFigures } from './energyPlan.ts';
 import type { Figure } from './figure.ts';
 import type { Levels } from './levels.ts';
 import { lowerVessel } from './lowerVessel.ts';
 import { dutyFigure, pipeLossFigure } from './pumpDuty.ts';
-import { byHand, figure, noFigure, quantity } from './write.ts';
+import { on_frac } from './timer.ts';
+import { byHand, figure, quantity } from './write.ts';
 
 /** What the rest of the plan builds on; null where nothing is pumped or the flow is not known. */
 export type PumpWork = { readonly flow_L_h: Range | null; readonly figures: readonly Figure[] };
@@ -22,7 +19,7 @@ export type PumpWork = { readonly flow_L_h: Range | null; readonly figures: read
  * Figures of the pump.
  * @param system a checked system
  * @param levels its levels
- * @returns lift_m, pipeLoss_m, pumpFlow_L_h, bucket10L_s, turnover, energy_kWh_d; none without a pump
+ * @returns lift_m, pipeLoss_m, pumpFlow_L_h, bucket10L_s, turnover, energy_kWh_d, energyCostYear; none without a pump
  * @valid one pump that feeds beds which stand higher than its water
  * @source epanetManual, chapters 3 and 12
  */
@@ -43,7 +40,7 @@ export function pumpWork(system: System, levels: Levels): PumpWork {
       duty,
       pipeLossFigure(work, flow_L_h),
       ...(flow_L_h === null ? [] : [bucketFigure(flow_L_h), turnoverFigure(system, levels, flow_L_h)]),
-      energyFigure(system),
+      ...energyFigures(system),
     ],
   };
 }
@@ -59,21 +56,6 @@ export function pumpWork(system: System, levels: Levels): PumpWork {
  */
 export function warmth_degC(system: Pick<System, 'water'>): number {
   return Math.max(0, system.water.now_degC ?? 20);
-}
-
-/** Share of the time that the pump runs: on over on plus off, all of it without a timer. */
-function on_frac(system: Pick<System, 'pump' | 'beds'>): number {
-  const timer = timerOf(system);
-  return timer === null ? 1 : timer.on_min / (timer.on_min + timer.off_min);
-}
-
-/** The timer as told, the usual one where a bed needs one, or none. */
-export function timerOf(
-  system: Pick<System, 'pump' | 'beds'>,
-): { readonly on_min: number; readonly off_min: number } | null {
-  const told = system.pump?.timer ?? null;
-  if (told !== null || system.beds.every((bed) => bed.mode !== 'timer')) return told;
-  return { on_min: usualTimer_min.on, off_min: usualTimer_min.off };
 }
 
 /** From the water to the open end of the supply, a hand's breadth over the rim of the highest bed. */
@@ -167,26 +149,5 @@ function turnoverFigure(system: System, levels: Levels, flow_L_h: Range): Figure
       ),
     ],
     notes: times(flow_L_h.likely) < turnoverWanted.value * (1 - 1e-9) ? [slow] : [],
-  });
-}
-
-function energyFigure(system: System): Figure {
-  const power_W = system.pump?.power_W ?? null;
-  const unknown: Note = { code: 'powerUnknown', level: 'info', numbers: {}, source: 'commonPractice' };
-  if (power_W === null) return noFigure('energy_kWh_d', 'kWh_d', unknown);
-  const value = energy_kWh_d(power_W, on_frac(system));
-  const step = byHand(
-    quantity('E', 'energy', value, 'kWh_d'),
-    'P × d × 24 ÷ 1000',
-    [quantity('P', 'power', power_W, 'W'), quantity('d', 'timeOn', on_frac(system), 'frac')],
-    'siBrochure2019',
-  );
-  return figure({
-    key: 'energy_kWh_d',
-    value,
-    unit: 'kWh_d',
-    safeSide: 'up',
-    confidence: 'measured',
-    steps: [step],
   });
 }

@@ -14,13 +14,17 @@ const overflow_m_s = { value: 0.0031, source: 'davidsonSummerfelt2005' } as cons
 /** Waters from which on the trade takes the next larger catcher. Common practice, no source. */
 const catcherFrom_L = { filter: 50, canister: 60, settler: 500, source: 'commonPractice' } as const;
 
+/** Wet sludge from rinsing a catcher is this much dry matter, and lies in the barrel for so long. From memory. */
+const sludge_g_L = { low: 10, high: 20, source: 'fromMemory' } as const;
+const mineralising_d = { low: 10, high: 20 } as const;
+
 /**
  * Figures of the solids.
  * @param system a checked system
  * @param feed_g_d feed of a day; null where no ration is known
  * @param flow_L_h the pump's flow; null without one
  * @param systemWater_L all water of the system
- * @returns solids_g_d with the catcher that fits, settler_m2; none without fish
+ * @returns solids_g_d with the catcher that fits, settler_m2, mineralBarrel_L; none without fish
  * @valid dry solids; what lies in the catcher is some ten times as much, since it is wet
  * @source wasSolidsAbstract; davidsonSummerfelt2005; commonPractice for the catchers
  */
@@ -31,7 +35,11 @@ export function solidsFigures(
   systemWater_L: number,
 ): readonly Figure[] {
   if (system.fish === null || system.fish.present === 0) return [];
-  return [solidsFigure(feed_g_d, systemWater_L), settlerFigure(flow_L_h)];
+  return [
+    solidsFigure(feed_g_d, systemWater_L),
+    settlerFigure(flow_L_h),
+    ...(feed_g_d === null || feed_g_d === 0 ? [] : [barrelFigure(feed_g_d)]),
+  ];
 }
 
 function solidsFigure(feed_g_d: number | null, systemWater_L: number): Figure {
@@ -97,5 +105,36 @@ function settlerFigure(flow_L_h: Range | null): Figure {
       ),
     ],
     notes: [{ code: 'settlerAcross', level: 'info', numbers: { across_mm }, source: overflow_m_s.source }],
+  });
+}
+
+/** An aerated barrel that holds what is caught until bacteria have freed its minerals. */
+function barrelFigure(feed_g_d: number): Figure {
+  const of = (share: number, wet_g_L: number, days_d: number): number =>
+    (solids_g_d(feed_g_d, share) / wet_g_L) * days_d;
+  const value = of(solids_frac.likely, sludge_g_L.low, mineralising_d.high);
+  const note = (code: string): Note => ({ code, level: 'info', numbers: {}, source: sludge_g_L.source });
+  return figure({
+    key: 'mineralBarrel_L',
+    value,
+    low: of(solids_frac.low, sludge_g_L.high, mineralising_d.low),
+    high: of(solids_frac.high, sludge_g_L.low, mineralising_d.high),
+    unit: 'L',
+    safeSide: 'up',
+    confidence: 'estimate',
+    steps: [
+      byHand(
+        quantity('B', 'mineralBarrel', value, 'L'),
+        'f × y ÷ w × d',
+        [
+          quantity('f', 'feed', feed_g_d, 'g_d'),
+          quantity('y', 'solidsShare', solids_frac.likely, 'frac'),
+          quantity('w', 'sludge', sludge_g_L.low, 'g_L'),
+          quantity('d', 'mineralisingDays', mineralising_d.high, 'd'),
+        ],
+        sludge_g_L.source,
+      ),
+    ],
+    notes: [note('barrelAired'), note('barrelBack')],
   });
 }

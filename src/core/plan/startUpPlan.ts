@@ -11,12 +11,9 @@ import {
   nitriteOxidiserSlows_mg_L,
   nitrifiersSlowBelow_degC,
 } from '../water/waterConstants.ts';
-import type { Figure, Table } from './figure.ts';
+import type { Figure } from './figure.ts';
+import { cyclingWeeks } from './startUpTables.ts';
 import { byHand, figure, lookup, noFigure, quantity } from './write.ts';
-
-/** FAO's three to five weeks are for warm water, the six to eight of Kentucky reach the long end. */
-const weeks = { warm: { low: 3, high: 6 }, cool: { low: 4, high: 8 } } as const;
-const warmFrom_degC = 22;
 
 /**
  * Start-up without fish.
@@ -117,12 +114,12 @@ function doseUnionised(system: System): readonly Figure[] {
 }
 
 function weeksFigure(system: System): Figure {
-  const now = system.water.now_degC;
-  if (now !== null && now < nitrifiersSlowBelow_degC.value) {
+  const range = cyclingWeeks(system.water.now_degC);
+  if (range === null) {
     const numbers = { below_degC: nitrifiersSlowBelow_degC.value };
     return noFigure('cyclingWeeks', 'weeks', says('cyclingTooCold', 'info', numbers, 'fao589'));
   }
-  const { low, high } = now !== null && warmFrom_degC <= now ? weeks.warm : weeks.cool;
+  const { low, high } = range;
   return figure({
     key: 'cyclingWeeks',
     value: high,
@@ -157,31 +154,10 @@ function firstFishFigures(fishPlanned: number | null): readonly Figure[] {
           firstFish_frac.source,
         ),
       ],
-      notes: [says('firstFishAfter', 'info', {}, 'kentuckyAquaponics2021')],
-    }),
-  ];
-}
-
-/**
- * Grams of each ammonia product that bring the water to the first dose.
- * @param system a checked system
- * @param systemWater_L all water
- * @returns one table, or none where fish are present
- * @source molarMasses
- */
-export function startUpTables(system: System, systemWater_L: number): readonly Table[] {
-  if ((system.fish?.present ?? 0) > 0) return [];
-  return [
-    {
-      key: 'cyclingDoseByProduct',
-      columns: [
-        { key: 'product', unit: 'ratio' },
-        { key: 'firstDose', unit: 'g' },
+      notes: [
+        says('firstFishAfter', 'info', {}, 'kentuckyAquaponics2021'),
+        says('stockingStages', 'info', {}),
       ],
-      rows: ammoniaProducts.map((one) => [
-        one.key,
-        cyclingDose_g(systemWater_L, cyclingStart_mg_L.value, one.nitrogen_frac),
-      ]),
-    },
+    }),
   ];
 }

@@ -10,7 +10,8 @@ import type { Figure, Table } from './figure.ts';
 import type { Levels } from './levels.ts';
 import { lossFigures } from './lossPlan.ts';
 import { loadOf, nitrogenFigures } from './nitrogenPlan.ts';
-import { startUpFigures, startUpTables } from './startUpPlan.ts';
+import { startUpFigures } from './startUpPlan.ts';
+import { startUpTables } from './startUpTables.ts';
 
 /**
  * Figures and tables of water keeping, after those that they build on.

@@ -1,0 +1,110 @@
+/** What comes next: estimates beside the rules, ornamental fish, the stages a system can grow into. */
+import { describe, expect, test } from 'vitest';
+import type { Plan } from '../../src/core/plan/figure.ts';
+import { planOf } from '../../src/core/plan/planOf.ts';
+import { noteSentence } from '../../src/wording/note.ts';
+import { demoSystem, english } from '../demoSystems.ts';
+
+const ibc = demoSystem('hollow-lane-ibc').system;
+const plan = planOf(ibc);
+
+function figure(of: Plan, key: string) {
+  const found = of.figures[key];
+  if (found === undefined) throw new Error(`no ${key}`);
+  return found;
+}
+
+const said = (of: Plan, key: string): readonly string[] =>
+  figure(of, key).notes.map((note) =>
+    `${note.level}: ${noteSentence(note, english, 'metric')}`.replaceAll('\u00a0', ' '),
+  );
+
+function rows(of: Plan, key: string) {
+  return of.tables.find((one) => one.key === key)?.rows ?? [];
+}
+
+describe('rules and estimates side by side', () => {
+  test('the least of the rules is the plan, and an estimate below it is a caution, not a number of fish', () => {
+    const limits = rows(plan, 'fishLimits');
+    expect(limits.map((row) => row[0])).toEqual([
+      'fishByBed',
+      'fishByTank',
+      'fishByDensity',
+      'fishByFeedArea',
+    ]);
+    expect(limits.filter((row) => row[5] === 'binds').map((row) => row[0])).toEqual(['fishByBed']);
+    expect(figure(plan, 'fishPlanned').value).toBe(12);
+    expect(figure(plan, 'fishByFeedArea').value).toBe(8);
+    expect(said(plan, 'fishByFeedArea')[1]).toContain(
+      'caution: Leafy beds take up the feed of about 8 grown fish',
+    );
+  });
+
+  test('more air keeps up with more fish, and never plans more of them', () => {
+    const air = (flow_L_min: number) => planOf({ ...ibc, air: { flow_L_min, stones: 2, depth_mm: 500 } });
+    const counts = [2, 10, 40].map((flow) => figure(air(flow), 'fishByOxygen').value ?? 0);
+    expect(counts).toEqual([...counts].sort((a, b) => a - b));
+    expect(counts[2]).toBeGreaterThan(12);
+    expect(figure(air(40), 'fishPlanned').value).toBe(12);
+  });
+});
+
+describe('ornamental fish', () => {
+  test('get the whole band of the rules, six-fold, and its low end', () => {
+    const pond = planOf(demoSystem('pond-and-tray').system);
+    const band = figure(pond, 'ornamentalLength_mm');
+    expect(band.value).toBe(band.low);
+    const lengths = rows(pond, 'ornamentalRules').map((row) => Number(row[1]));
+    expect(Number(lengths[2]) / Number(lengths[0])).toBeCloseTo(6, 9);
+    expect(Math.min(...lengths)).toBe(band.low);
+    expect(Math.max(...lengths)).toBe(band.high);
+    expect(figure(pond, 'fishPlanned').value).toBeNull();
+  });
+});
+
+describe('the next stages', () => {
+  test('a bed at constant flood adds fish without lowering the tank; one that floods lowers it', () => {
+    expect(figure(plan, 'anotherStillBedFish').value).toBe(22);
+    expect(said(plan, 'anotherStillBedFish')[0]).toContain('The mass of fish in the tank binds');
+    expect(figure(plan, 'anotherFloodBedFish').value).toBe(17);
+    expect(said(plan, 'anotherFloodBedFish')).toContain(
+      'caution: Then 1200 L should stand at the full line, and there are 700 L. A bigger tank first, or let the new bed stand at constant flood.',
+    );
+  });
+
+  test('a bigger tank alone adds no fish where the bed binds', () => {
+    expect(figure(plan, 'biggerTankFish').value).toBe(12);
+    expect(said(plan, 'biggerTankFish')[0]).toContain('The bed binds');
+  });
+
+  test('stand beside today in the table, by the very figures of a plan of that stage', () => {
+    const bed = ibc.beds[0];
+    if (bed === undefined) throw new Error('no bed');
+    const grown = planOf({ ...ibc, beds: [bed, bed] });
+    for (const row of rows(plan, 'nextStages')) {
+      const [key, today, flood] = row;
+      expect(today, String(key)).toBe(plan.figures[String(key)]?.value ?? null);
+      expect(flood, String(key)).toBe(grown.figures[String(key)]?.value ?? null);
+    }
+    expect(rows(plan, 'nextStages').length).toBeGreaterThan(8);
+  });
+
+  test('that would bare the pump or drink the tank dry are told as that', () => {
+    const shallow = planOf({ ...ibc, pump: ibc.pump && { ...ibc.pump, intake_mm: 500 } });
+    expect(said(shallow, 'anotherFloodBedFish')).toContain(
+      'stop: The beds would bare the pump. A bigger tank first, or set the intake lower.',
+    );
+    const small = planOf({ ...ibc, tank: { ...ibc.tank, full_mm: 200 } });
+    expect(figure(small, 'anotherFloodBedFish').value).toBeNull();
+    expect(said(small, 'anotherFloodBedFish')[0]).toContain('stop: No figure');
+  });
+});
+
+describe('electricity', () => {
+  test('costs what the year’s kilowatt-hours cost, in no currency of ours', () => {
+    const cost = figure(plan, 'energyCostYear');
+    expect(cost.value).toBeCloseTo(0.022 * 24 * 365 * 0.31, 9);
+    expect(cost.unit).toBe('money');
+    expect(planOf({ ...ibc, pricePerKWh: null }).figures['energyCostYear']).toBeUndefined();
+  });
+});
