@@ -4,6 +4,7 @@ import type { Answers, FigureWords } from './answers.ts';
 import { useForm } from './form.ts';
 import type { View } from './view.ts';
 import { planner } from './words.ts';
+import type { TableWords } from '../wording/table.ts';
 
 export function Figures({ view }: { readonly view: View }) {
   const { catalogue } = useForm().content;
@@ -20,6 +21,12 @@ export function Figures({ view }: { readonly view: View }) {
       <details>
         <summary>{planner(catalogue, 'figures.more')}</summary>
         <FigureList figures={answers.more} />
+      </details>
+      <details>
+        <summary>{planner(catalogue, 'figures.tables')}</summary>
+        {answers.tables.map((table) => (
+          <PlanTable key={table.key} table={table} />
+        ))}
       </details>
     </section>
   );
@@ -83,5 +90,40 @@ function FigureList({ figures }: { readonly figures: readonly FigureWords[] }) {
         </div>
       ))}
     </dl>
+  );
+}
+
+/** A wide table scrolls in its own frame, by keyboard too. */
+function PlanTable({ table }: { readonly table: TableWords }) {
+  return (
+    <div class="wide" role="region" aria-label={table.title} tabIndex={0}>
+      <table>
+        <caption>{table.title}</caption>
+        <thead>
+          <tr>
+            {table.head.map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map((row) => (
+            <tr key={row.join('|')}>
+              {row.map((cell, column) =>
+                column === 0 ? (
+                  <th key={table.head[column]} scope="row">
+                    {cell}
+                  </th>
+                ) : (
+                  <td key={table.head[column]}>{cell}</td>
+                ),
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }

@@ -6,6 +6,7 @@ import { figureName, figureValue } from '../wording/figure.ts';
 import type { SheetInput } from '../sheets/sheet.ts';
 import { noteSentence } from '../wording/note.ts';
 import { stepLine } from '../wording/step.ts';
+import { tableWords, type TableWords } from '../wording/table.ts';
 
 export type FigureWords = {
   readonly key: string;
@@ -24,6 +25,7 @@ export type Answers = {
   /** The figures that most people come for, then all others. */
   readonly first: readonly FigureWords[];
   readonly more: readonly FigureWords[];
+  readonly tables: readonly TableWords[];
 };
 
 const firstKeys = [
@@ -47,6 +49,7 @@ export function answersOf(input: SheetInput): Answers {
     stops: sentences('stop', input),
     cautions: sentences('caution', input),
     first: firstKeys.flatMap((key) => (figureOf(input, key) ? [wordsOf(input, key)] : [])),
+    tables: input.plan.tables.map((table) => tableWords(table, input.words.catalogue, input.units)),
     more: figures.filter((figure) => !isFirst(figure)).map((figure) => wordsOf(input, figure.key)),
   };
 }

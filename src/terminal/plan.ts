@@ -1,4 +1,4 @@
-/** `npm run plan -- FILE [--json]`: the worked figures of one system, for reading or for another program. */
+/** `npm run plan -- FILE [--json]`: the worked figures and tables of one system, for reading or for another program. */
 import type { Figure } from '../core/plan/figure.ts';
 import { planOf } from '../core/plan/planOf.ts';
 import type { Content, ReadSystem } from '../schemas/content.ts';
@@ -7,6 +7,8 @@ import { figureName, figureValue } from '../wording/figure.ts';
 import { noteSentence } from '../wording/note.ts';
 import { problemLine } from '../wording/problem.ts';
 import { stepLine } from '../wording/step.ts';
+import { tableWords } from '../wording/table.ts';
+import { tableLines } from './tableLines.ts';
 
 const usage = 'Say which system: npm run plan -- content/systems/NAME.yaml [--json]';
 
@@ -27,7 +29,11 @@ async function show(path: string): Promise<void> {
   if (args.includes('--json')) return print(JSON.stringify(plan, null, 2));
   const { name, place } = read.system.system;
   const figures = Object.values(plan.figures).map((figure) => block(figure, read.system, content));
-  print([`${name} — ${place}`, '', ...figures].join('\n'));
+  const tables = plan.tables.flatMap((table) => [
+    '',
+    ...tableLines(tableWords(table, content.wording['en'] ?? {}, read.system.sheet.units)),
+  ]);
+  print([`${name} — ${place}`, '', ...figures, ...tables].join('\n'));
 }
 
 /** One figure: key, value, name and sources, then its steps and notes. */

@@ -68,7 +68,7 @@ describe('the next stages', () => {
     expect(said(plan, 'anotherStillBedFish')[0]).toContain('The mass of fish in the tank binds');
     expect(figure(plan, 'anotherFloodBedFish').value).toBe(17);
     expect(said(plan, 'anotherFloodBedFish')).toContain(
-      'caution: Then 1200 L should stand at the full line, and there are 700 L. A bigger tank first, or let the new bed stand at constant flood.',
+      'info: Then 1200 L should stand at the full line, and there are 700 L. A bigger tank first, or let the new bed stand at constant flood.',
     );
   });
 
@@ -92,11 +92,11 @@ describe('the next stages', () => {
   test('that would bare the pump or drink the tank dry are told as that', () => {
     const shallow = planOf({ ...ibc, pump: ibc.pump && { ...ibc.pump, intake_mm: 500 } });
     expect(said(shallow, 'anotherFloodBedFish')).toContain(
-      'stop: The beds would bare the pump. A bigger tank first, or set the intake lower.',
+      'info: The beds would bare the pump. A bigger tank first, or set the intake lower.',
     );
     const small = planOf({ ...ibc, tank: { ...ibc.tank, full_mm: 200 } });
     expect(figure(small, 'anotherFloodBedFish').value).toBeNull();
-    expect(said(small, 'anotherFloodBedFish')[0]).toContain('stop: No figure');
+    expect(said(small, 'anotherFloodBedFish')[0]).toContain('info: No figure');
   });
 });
 

@@ -130,3 +130,18 @@ describe('the month when the feed first meets a limit', () => {
     expect(said(planOf(withFish(ibc, { present: 2 })), 'feedLimitMonths')[0]).toContain('No limit');
   });
 });
+
+describe('a kind that does not stand the seasons of the place', () => {
+  test('is told so before anybody reads a date: tilapia outdoors where winters are cold', () => {
+    const outdoors = { ...ibc, climate: demoSystem('old-tank-as-sump').system.climate ?? null };
+    expect(said(planOf(outdoors), 'harvestWeeks').join(' ')).toContain('these fish die below 14 °C');
+    expect(said(planOf(outdoors), 'feedLimitMonths')[0]).toContain('colder than these fish live in');
+  });
+
+  test('gets no feed in water in which somebody is to be called', () => {
+    const months = planOf(trout).tables.find((one) => one.key === 'fishMonths')?.rows ?? [];
+    const july = months.find((row) => row[0] === '2027-07');
+    expect(july?.slice(5)).toEqual([0, 0, 'meetsHeat']);
+    expect(said(planOf(trout), 'harvestWeeks').join(' ')).toContain('above 17 °C these fish get no feed');
+  });
+});

@@ -1,10 +1,10 @@
 /** Growth over the months: how heavy the fish will be, when they are grown, and what they will want to eat. */
-import { dateOf, dayNumber_d } from '../calendar.ts';
 import type { FishStock, Growth } from '../fish.ts';
 import type { Note } from '../note.ts';
 import { countedWarmth_degC, massAfter_g, warmthTo_degC_d } from '../stocking/growth.ts';
 import type { System } from '../system.ts';
 import type { Figure, Step } from './figure.ts';
+import { aboutWeeks, deadly } from './growthNotes.ts';
 import { type Stretch, stretchesOf } from './warmthOfYear.ts';
 import { byHand, figure, noFigure, quantity } from './write.ts';
 
@@ -75,7 +75,9 @@ function grow(fish: FishStock, by: number, growth: Growth, stretches: readonly S
   let days_d: number | null = wanted_degC_d === 0 ? 0 : null;
   for (const stretch of stretches) {
     masses_g.push(massAfter_g(fish.massNow_g, by, warmth_degC_d));
-    const day_degC = countedWarmth_degC(stretch.water_degC, growth.from_degC, growth.to_degC);
+    const day_degC = feeds(fish, stretch)
+      ? countedWarmth_degC(stretch.water_degC, growth.from_degC, growth.to_degC)
+      : 0;
     const left_degC_d = wanted_degC_d - warmth_degC_d;
     if (days_d === null && day_degC > 0 && left_degC_d <= day_degC * stretch.days_d) {
       days_d = passed_d + left_degC_d / day_degC;
@@ -84,6 +86,18 @@ function grow(fish: FishStock, by: number, growth: Growth, stretches: readonly S
     passed_d += stretch.days_d;
   }
   return { masses_g, days_d };
+}
+
+/**
+ * Whether fish are fed in such water: neither too cold nor so warm that somebody is called.
+ * @param fish the fish
+ * @param at the water
+ * @returns true where they are fed
+ * @source fao589
+ */
+export function feeds(fish: FishStock, at: { readonly water_degC: number }): boolean {
+  const { noFeedBelow_degC, callAbove_degC } = fish.species;
+  return noFeedBelow_degC <= at.water_degC && at.water_degC <= callAbove_degC;
 }
 
 /** Months until the slowest are grown, or all of them where they never are. */
@@ -112,7 +126,7 @@ function harvestFigure(
   const held: Note = { code: 'growthHolds', level: 'info', numbers, source: growth.source };
   if (slow.days_d === null) {
     const never: Note = { code: 'growthTooCold', level: 'caution', numbers, source: growth.source };
-    return figure({ ...notGrown(), notes: [never, how] });
+    return figure({ ...notGrown(), notes: [never, ...deadly(fish, stretches, Infinity), how] });
   }
   const low = quick.days_d === null ? slow.days_d : quick.days_d;
   return figure({
@@ -124,7 +138,7 @@ function harvestFigure(
     safeSide: 'up',
     confidence: 'estimate',
     steps: [harvestStep(fish, growth, slow.days_d, stretches)],
-    notes: [...aboutWeeks(system, low, slow.days_d), how, held],
+    notes: [...aboutWeeks(system, low, slow.days_d), ...deadly(fish, stretches, slow.days_d), how, held],
   });
 }
 
@@ -159,19 +173,4 @@ function harvestStep(fish: FishStock, growth: Growth, days_d: number, all: reado
     [...symbols, quantity('T', 'countedWarmth', day_degC, 'degC')],
     'iwamaTautz1981',
   );
-}
-
-/** As weeks of the calendar, where it is known when they were weighed. */
-function aboutWeeks(system: System, from_d: number, to_d: number): readonly Note[] {
-  const weighed = system.fish?.weighed ?? null;
-  const code = weighed === null ? 'harvestAbout' : 'harvestWeeksOf';
-  const words =
-    weighed === null ? {} : { from: mondayAfter(weighed, from_d), to: mondayAfter(weighed, to_d) };
-  return [{ code, level: 'info', numbers: {}, words, source: 'jobling2003' }];
-}
-
-/** The Monday of the week that lies so many days on. */
-function mondayAfter(iso: string, days_d: number): string {
-  const day_d = dayNumber_d(iso) + Math.floor(days_d);
-  return dateOf(day_d - ((((day_d + 3) % week_d) + week_d) % week_d));
 }

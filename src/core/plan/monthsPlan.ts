@@ -9,7 +9,7 @@ import type { System } from '../system.ts';
 import type { BedPlan } from './beds.ts';
 import { conditionsOf } from './conditions.ts';
 import type { Figure, Table } from './figure.ts';
-import type { GrownMonth } from './growthPlan.ts';
+import { feeds, type GrownMonth } from './growthPlan.ts';
 import type { Levels } from './levels.ts';
 import { loadOf } from './nitrogenPlan.ts';
 import { demandFigure } from './oxygenDemand.ts';
@@ -90,9 +90,15 @@ function checksOf(
   ];
 }
 
-/** Colder than the fish eat: no feed. Lighter than the ration speaks of: no figure. */
+/** Water in which these fish are in danger goes before every limit of feed. */
+function waterMeets(fish: FishStock, month: GrownMonth): string | null {
+  if (month.water_degC < fish.species.alive_degC.min) return 'meetsCold';
+  return month.water_degC > fish.species.callAbove_degC ? 'meetsHeat' : null;
+}
+
+/** Colder or warmer than the fish are fed: none. Lighter than the ration speaks of: no figure. */
 function feed_g_d(fish: FishStock, month: GrownMonth, mass_g: number, end: 'low' | 'high'): number | null {
-  if (month.water_degC < fish.species.noFeedBelow_degC) return 0;
+  if (!feeds(fish, month)) return 0;
   const own = fish.keeperRation_frac;
   if (own === null && mass_g < rationFrom_g.value) return null;
   return fish.present * mass_g * (own ?? rationGrowOut_frac[end]);
@@ -100,12 +106,13 @@ function feed_g_d(fish: FishStock, month: GrownMonth, mass_g: number, end: 'low'
 
 function monthOf(fish: FishStock, month: GrownMonth, checks: readonly Check[]): Month {
   const planned_g_d = feed_g_d(fish, month, month.high_g, 'low');
-  const met = checks.find((one) => planned_g_d !== null && one.isMet(month.high_g, planned_g_d));
+  const limit = checks.find((one) => planned_g_d !== null && one.isMet(month.high_g, planned_g_d));
+  const met = waterMeets(fish, month) ?? limit?.code ?? null;
   return {
     ...month,
     feedLow_g_d: feed_g_d(fish, month, month.low_g, 'low'),
     feedHigh_g_d: feed_g_d(fish, month, month.high_g, 'high'),
-    meets: met?.code ?? null,
+    meets: met,
   };
 }
 

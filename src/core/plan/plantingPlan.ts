@@ -149,7 +149,7 @@ function feedFigures(beds: readonly BedPlan[]): readonly Figure[] {
   if (beds.length === 0) return [];
   const bed_m2 = beds.reduce((sum, one) => sum + area_m2(one.bed.container, one.line_mm) * one.bed.count, 0);
   const { low, high, source } = leafyFeed_g_m2_d;
-  const atMost: Note = { code: 'feedWantedIsNoRation', level: 'caution', numbers: {}, source };
+  const atMost: Note = { code: 'feedWantedIsNoRation', level: 'info', numbers: {}, source };
   return [
     figure({
       key: 'feedWanted_g_d',

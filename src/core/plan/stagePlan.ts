@@ -133,7 +133,7 @@ function stageFigure(stage: Stage, fishPlanned: number | null): Figure {
   if (figures === null) {
     return noFigure(key, 'fish', {
       code: 'stageDrinksDry',
-      level: 'stop',
+      level: 'info',
       numbers: {},
       source: 'commonPractice',
     });
@@ -161,23 +161,23 @@ function stageFigure(stage: Stage, fishPlanned: number | null): Figure {
   });
 }
 
-/** What the stage would break: the pump bared, or the tank too small for its flood beds. */
+/** What the stage would break, told softly, since nobody runs it yet: the pump bared, or the tank too small for its flood beds. */
 function troubles(figures: readonly Figure[]): readonly Note[] {
   const of = (key: string): number | null => figures.find((one) => one.key === key)?.value ?? null;
   const cover_mm = of('intakeCover_mm');
   const wanted_L = of('tankWanted_L');
   const full_L = (of('tankFull_L') ?? 0) + (of('sumpFull_L') ?? 0);
   const bares = cover_mm !== null && cover_mm < 0;
-  const note = (code: string, level: Note['level'], numbers: Note['numbers'] = {}): Note => ({
+  const note = (code: string, numbers: Note['numbers'] = {}): Note => ({
     code,
-    level,
+    level: 'info',
     numbers,
     source: 'commonPractice',
   });
   return [
-    ...(bares ? [note('stageBaresPump', 'stop')] : []),
+    ...(bares ? [note('stageBaresPump')] : []),
     ...(wanted_L !== null && full_L * (1 + 1e-9) < wanted_L
-      ? [note('stageTankTooSmall', 'caution', { tankFull_L: full_L, wanted_L })]
+      ? [note('stageTankTooSmall', { tankFull_L: full_L, wanted_L })]
       : []),
   ];
 }
