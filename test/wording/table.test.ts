@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { planOf } from '../../src/core/plan/planOf.ts';
 import { tableWords } from '../../src/wording/table.ts';
-import { demoSystems, english } from '../demoSystems.ts';
+import { content, english } from '../demoSystems.ts';
 
 describe('a table of the plan', () => {
   test('has a title, a head for every column and a word for every cell, in both systems of units', () => {
     let cells = 0;
-    for (const { system } of demoSystems) {
+    for (const { system } of content.systems) {
       for (const table of planOf(system).tables) {
         for (const units of ['metric', 'us'] as const) {
           const words = tableWords(table, english, units);
