@@ -48,11 +48,13 @@ export const problemCodes = [
   'tooMany',
   'tooFew',
   'idLetters',
+  'keyLetters',
   'notDate',
   'wrongType',
   // several fields together
   'reference',
   'sameId',
+  'sameTask',
   'mediaAboveRim',
   'waterAboveMedia',
   'fullAboveRim',

@@ -1,4 +1,5 @@
 /** All content as checked data: what every other room works from. */
+import type { CareTask } from '../core/care/routine.ts';
 import type { System } from '../core/system.ts';
 import type { Facts } from './facts.ts';
 import type { SourceFile } from './source.ts';
@@ -22,6 +23,8 @@ export type Content = Facts & {
   readonly systems: readonly ReadSystem[];
   readonly sources: Readonly<Record<string, SourceFile>>;
   readonly terms: Readonly<Record<string, TermFile>>;
+  /** Every task of every topic, in the order of their headings. */
+  readonly care: readonly CareTask[];
   /** By language: `en`. */
   readonly wording: Readonly<Record<string, WordingFile>>;
 };

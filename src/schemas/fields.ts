@@ -58,6 +58,15 @@ function letters(text: string): OwnIssue {
   return { code: 'idLetters', given: text };
 }
 
+/** A name inside our own files: letters and figures, a small letter first. */
+export function key() {
+  return z.string().superRefine((text, context) => {
+    const wrong: OwnIssue = { code: 'keyLetters', given: text };
+    const own = textProblem(text, 80, '') ?? (/^[a-z][A-Za-z0-9]*$/.test(text) ? null : wrong);
+    if (own) context.addIssue({ code: 'custom', params: own });
+  });
+}
+
 /** Sentences, which may run over several lines. */
 export function prose() {
   return z.string().superRefine(checkText(5000, '\n'));

@@ -6,6 +6,7 @@ import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join, resolve, sep } from 'node:path';
 import type * as z from 'zod';
 import type { Problem } from '../core/problem.ts';
+import { type CareFile, careFile, checkCare, tasksOf } from './care.ts';
 import { checkClimate, checkFish, checkMedia, checkTerm } from './checkFacts.ts';
 import { climateFile } from './climate.ts';
 import type { Content, ReadSystem } from './content.ts';
@@ -46,13 +47,23 @@ export async function readContent(
   const media = collection(await read('media'), mediaFile, check(checkMedia), problems);
   const climates = collection(await read('climates'), climateFile, check(checkClimate), problems);
   const terms = collection(await read('terms'), termFile, check(checkTerm), problems);
+  const fileOfTask = new Map<string, string>();
+  const checkTasks = (file: CareFile, name: string) => checkCare(file, sources.names, fileOfTask, name);
+  const care = collection(await read('care'), careFile, checkTasks, problems);
   const wording = collection(await read('wording'), wordingFile, () => [], problems);
   if (!wording.names.includes('en')) problems.push(missingFile(`${basename(resolve(dir))}/wording/en.yaml`));
   const facts = { fish: fish.entries, media: media.entries, climates: climates.entries };
   const named = [...fish.names, ...media.names, ...climates.names];
   const systems = systemsOf(await read('systems'), facts, named, problems);
   return {
-    content: { ...facts, sources: sources.entries, terms: terms.entries, wording: wording.entries, systems },
+    content: {
+      ...facts,
+      sources: sources.entries,
+      terms: terms.entries,
+      care: tasksOf(Object.values(care.entries)),
+      wording: wording.entries,
+      systems,
+    },
     problems: inOrder(problems),
   };
 }
@@ -146,7 +157,7 @@ type Collection<T> = { readonly entries: Readonly<Record<string, T>>; readonly n
 function collection<T extends z.ZodType>(
   files: readonly ReadFile[],
   schema: T,
-  check: (value: z.output<T>) => readonly Problem[],
+  check: (value: z.output<T>, file: string) => readonly Problem[],
   problems: Problem[],
 ): Collection<z.output<T>> {
   const entries: Record<string, z.output<T>> = {};
@@ -156,7 +167,7 @@ function collection<T extends z.ZodType>(
     }
     const given = withoutNulls(raw);
     const bySchema = problemsBySchema(schema, given, []);
-    const found = bySchema.length > 0 ? bySchema : check(schema.parse(given));
+    const found = bySchema.length > 0 ? bySchema : check(schema.parse(given), file);
     problems.push(...found.map(locate));
     if (found.length === 0) entries[name] = schema.parse(given);
   }

@@ -21,7 +21,7 @@ export async function readWith(files: Readonly<Record<string, string | Uint8Arra
   const root = await mkdtemp(join(tmpdir(), 'bedfirst-content-'));
   const dir = join(root, 'content');
   try {
-    for (const folder of ['climates', 'fish', 'media', 'sources', 'terms', 'wording']) {
+    for (const folder of ['climates', 'fish', 'media', 'sources', 'terms', 'care', 'wording']) {
       await cp(join(realContent, folder), join(dir, folder), { recursive: true });
     }
     await mkdir(join(dir, 'systems'));

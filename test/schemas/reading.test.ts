@@ -85,7 +85,7 @@ describe('other files', () => {
   test('a folder that is not there is told, and the rest is read all the same', async () => {
     const { content, problems } = await readContent('no-such-folder');
     expect(problems.map((problem) => problem.at?.file)).toEqual(
-      ['climates', 'fish', 'media', 'sources', 'systems', 'terms', 'wording', 'wording/en.yaml'].map(
+      ['care', 'climates', 'fish', 'media', 'sources', 'systems', 'terms', 'wording', 'wording/en.yaml'].map(
         (name) => `no-such-folder/${name}`,
       ),
     );
