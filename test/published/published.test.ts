@@ -9,7 +9,8 @@ import { z } from 'zod';
 import { boxArea_m2, boxVolume_L } from '../../src/core/geometry/box.ts';
 import { area_m2, depthAt_mm, rim_L, volume_L, width_mm } from '../../src/core/geometry/container.ts';
 import { circleArea_m2, cylinderVolume_L } from '../../src/core/geometry/cylinder.ts';
-import { ellipseArea_m2 } from '../../src/core/geometry/ellipse.ts';
+import { dipTableDepth_mm, dipTableVolume_L } from '../../src/core/geometry/dipTable.ts';
+import { ellipseArea_m2, ellipseVolume_L } from '../../src/core/geometry/ellipse.ts';
 import { chord_mm, lyingCylinderVolume_L } from '../../src/core/geometry/lyingCylinder.ts';
 import { obroundArea_m2, obroundVolume_L } from '../../src/core/geometry/obround.ts';
 import { prismatoidVolume_L } from '../../src/core/geometry/prismatoid.ts';
@@ -53,8 +54,11 @@ const formulas: Readonly<Record<string, (...inputs: never[]) => number>> = {
   cylinderVolume_L,
   dechlorinator_g,
   depthAt_mm,
+  dipTableDepth_mm,
+  dipTableVolume_L,
   drainTime_s,
   ellipseArea_m2,
+  ellipseVolume_L,
   fallHeight_mm,
   fieldTransfer_g_h,
   fittingLoss_m,
