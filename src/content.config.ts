@@ -9,6 +9,7 @@ import type { FishFile } from './schemas/fish.ts';
 import type { MediaFile } from './schemas/media.ts';
 import { readContent } from './schemas/readContent.ts';
 import type { SourceFile } from './schemas/source.ts';
+import type { StartContainerFile, StartPumpFile } from './schemas/starts.ts';
 import type { TermFile } from './schemas/term.ts';
 import type { WordingFile } from './schemas/wording.ts';
 import { problemLine } from './wording/problem.ts';
@@ -42,6 +43,11 @@ export const collections = {
   }),
   fish: defineCollection({ loader: from(({ fish }) => fish), schema: z.custom<FishFile>() }),
   climates: defineCollection({ loader: from(({ climates }) => climates), schema: z.custom<ClimateFile>() }),
+  containers: defineCollection({
+    loader: from(({ starts }) => starts.containers),
+    schema: z.custom<StartContainerFile>(),
+  }),
+  pumps: defineCollection({ loader: from(({ starts }) => starts.pumps), schema: z.custom<StartPumpFile>() }),
   media: defineCollection({ loader: from(({ media }) => media), schema: z.custom<MediaFile>() }),
   sources: defineCollection({ loader: from(({ sources }) => sources), schema: z.custom<SourceFile>() }),
   terms: defineCollection({ loader: from(({ terms }) => terms), schema: z.custom<TermFile>() }),

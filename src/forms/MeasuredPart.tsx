@@ -3,13 +3,16 @@
 import type { ComponentChildren, TargetedFocusEvent } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Shape } from '../core/system.ts';
-import { type Place, textAt } from './draft.ts';
+import type { StartContainerFile } from '../schemas/starts.ts';
+import { type Place, textAt, withTree } from './draft.ts';
+import { treeOf } from './draftOf.ts';
 import { ChoiceField, GroupTroubles, NumberField } from './fields.tsx';
-import { useForm } from './form.ts';
+import { idOf, useForm } from './form.ts';
 import { MeasureDrawing } from './MeasureDrawing.tsx';
 import { containerLines, type Dimension } from './measureLines.ts';
 import { isOptional, measures, shapeNamed, shapes } from './measures.ts';
 import { Rows } from './Rows.tsx';
+import { StartFrom } from './StartFrom.tsx';
 import { planner } from './words.ts';
 
 type PartProps = {
@@ -43,13 +46,23 @@ export function MeasuredPart({ place, lines, children }: PartProps) {
 type ContainerProps = { readonly place: Place; readonly shape: Shape; readonly letters: Letters };
 
 function ContainerFields({ place, shape, letters }: ContainerProps) {
-  const { content } = useForm();
+  const { content, draft, units, change } = useForm();
+  const fill = (start: StartContainerFile): void => {
+    const typed = treeOf(start.container, 'container', units);
+    change(withTree(draft, place, typed));
+  };
   const choices = shapes.map((value) => ({
     value,
     text: planner(content.catalogue, `choices.shape.${value}`),
   }));
   return (
     <>
+      <StartFrom
+        id={idOf([...place, 'start'])}
+        words="container"
+        starts={content.starts.containers}
+        fill={fill}
+      />
       <ChoiceField place={[...place, 'shape']} choices={choices} />
       <GroupTroubles place={place} />
       {measures[shape].map((key) => (

@@ -1,12 +1,25 @@
 /** @jsxImportSource preact */
+import type { StartPumpFile } from '../schemas/starts.ts';
+import { withTree } from './draft.ts';
+import { treeOf } from './draftOf.ts';
 import { NumberField } from './fields.tsx';
+import { idOf, useForm } from './form.ts';
 import { More, OptionalGroup } from './OptionalGroup.tsx';
 import { Rows } from './Rows.tsx';
+import { StartFrom } from './StartFrom.tsx';
 
 export function PumpFields() {
+  const { content, draft, units, change } = useForm();
+  /** Of a usual pump the middle of its curve is what it may give here, and the most that it takes from the plug. */
+  const fill = ({ curve, power_W }: StartPumpFile): void => {
+    const flow_L_h = curve[Math.floor(curve.length / 2)]?.flow_L_h;
+    const typed = treeOf({ flow_L_h, curve, power_W: power_W.high }, 'pump', units);
+    change(Object.entries(typed).reduce((next, [key, tree]) => withTree(next, ['pump', key], tree), draft));
+  };
   const at = (...rest: readonly (string | number)[]) => ['pump', ...rest];
   return (
     <>
+      <StartFrom id={idOf(at('start'))} words="pump" starts={content.starts.pumps} fill={fill} />
       <NumberField place={at('flow_L_h')} />
       <NumberField place={at('intake_mm')} />
       <More name="pump" holds={[at('power_W'), ['pricePerKWh'], at('curve'), at('pipe'), at('timer')]}>

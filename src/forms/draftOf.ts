@@ -28,7 +28,8 @@ function isThere(part: unknown): 'there' | 'leftOut' {
   return part === undefined ? 'leftOut' : 'there';
 }
 
-function treeOf(value: unknown, key: string, units: UnitSystem): Tree {
+/** Plain data as somebody could have typed it. */
+export function treeOf(value: unknown, key: string, units: UnitSystem): Tree {
   if (typeof value === 'number') return typedOf(value, key, units);
   if (Array.isArray(value)) return value.map((entry) => treeOf(entry, '', units));
   if (typeof value !== 'object' || value === null) return { text: String(value ?? '') };

@@ -3,6 +3,7 @@ import type { Problem } from '../core/problem.ts';
 import type { Uncovered } from '../paper/cover.ts';
 import type { Facts } from '../schemas/facts.ts';
 import type { SourceFile } from '../schemas/source.ts';
+import type { Starts } from '../schemas/starts.ts';
 import type { SystemFile } from '../schemas/systemFile.ts';
 import type { TermFile } from '../schemas/term.ts';
 import type { WordingFile } from '../schemas/wording.ts';
@@ -11,6 +12,7 @@ import type { Answers } from './answers.ts';
 /** All content that the planner works with. */
 export type PlannerContent = {
   readonly facts: Facts;
+  readonly starts: Starts;
   readonly catalogue: WordingFile;
   readonly terms: Readonly<Record<string, TermFile>>;
   readonly sources: Readonly<Record<string, SourceFile>>;

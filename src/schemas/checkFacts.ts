@@ -1,9 +1,12 @@
 /** Checks on fish, media and terms that need more than one field, or another file. */
 import type { Problem } from '../core/problem.ts';
+import { checkContainer } from './checkContainer.ts';
+import { checkPumpCurve } from './checkPumpCurve.ts';
 import type { ClimateFile } from './climate.ts';
 import type { FishFile } from './fish.ts';
 import type { MediaFile } from './media.ts';
 import type { Path } from './schemaAt.ts';
+import type { StartContainerFile, StartPumpFile } from './starts.ts';
 import type { TermFile } from './term.ts';
 import { referenceProblem } from './toSystem.ts';
 
@@ -42,6 +45,21 @@ export function checkClimate(climate: ClimateFile, sources: readonly string[]): 
     rising(min, climate.max_degC[month] ?? min, ['max_degC', month], 'degC'),
   );
   return [...months, ...known(climate.source, ['source'], sources)];
+}
+
+export function checkStartContainer(
+  start: StartContainerFile,
+  sources: readonly string[],
+): readonly Problem[] {
+  return [...checkContainer(start.container, ['container']), ...known(start.source, ['source'], sources)];
+}
+
+export function checkStartPump(start: StartPumpFile, sources: readonly string[]): readonly Problem[] {
+  return [
+    ...checkPumpCurve({ curve: start.curve }, []),
+    ...rising(start.power_W.low, start.power_W.high, ['power_W', 'high'], 'W'),
+    ...known(start.source, ['source'], sources),
+  ];
 }
 
 export function checkMedia(media: MediaFile, sources: readonly string[]): readonly Problem[] {

@@ -3,7 +3,10 @@ import type { Problem } from '../core/problem.ts';
 import type { Parts } from './parts.ts';
 import type { Path } from './schemaAt.ts';
 
-export function checkPumpCurve(pump: Parts['pump'], place: Path): readonly Problem[] {
+export function checkPumpCurve(
+  pump: Pick<NonNullable<Parts['pump']>, 'curve'> | null | undefined,
+  place: Path,
+): readonly Problem[] {
   const curve = pump?.curve ?? [];
   const [first] = curve;
   if (first !== undefined && curve.length === 1) return checkSinglePoint(first, [...place, 'curve', 0]);

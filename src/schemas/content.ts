@@ -3,6 +3,7 @@ import type { CareTask } from '../core/care/routine.ts';
 import type { System } from '../core/system.ts';
 import type { Facts } from './facts.ts';
 import type { SourceFile } from './source.ts';
+import type { Starts } from './starts.ts';
 import type { SystemFile } from './systemFile.ts';
 import type { TermFile } from './term.ts';
 import type { WordingFile } from './wording.ts';
@@ -19,6 +20,7 @@ export type ReadSystem = {
 };
 
 export type Content = Facts & {
+  readonly starts: Starts;
   /** In the order of their ids. */
   readonly systems: readonly ReadSystem[];
   readonly sources: Readonly<Record<string, SourceFile>>;

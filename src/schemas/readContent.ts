@@ -7,7 +7,14 @@ import { basename, join, resolve, sep } from 'node:path';
 import type * as z from 'zod';
 import type { Problem } from '../core/problem.ts';
 import { type CareFile, careFile, checkCare, tasksOf } from './care.ts';
-import { checkClimate, checkFish, checkMedia, checkTerm } from './checkFacts.ts';
+import {
+  checkClimate,
+  checkFish,
+  checkMedia,
+  checkStartContainer,
+  checkStartPump,
+  checkTerm,
+} from './checkFacts.ts';
 import { climateFile } from './climate.ts';
 import type { Content, ReadSystem } from './content.ts';
 import type { Facts } from './facts.ts';
@@ -18,6 +25,7 @@ import { keyPattern } from './fields.ts';
 import { inOrder } from './problemOrder.ts';
 import { valueAt } from './schemaAt.ts';
 import { sourceFile } from './source.ts';
+import { startContainerFile, startPumpFile } from './starts.ts';
 import { termFile } from './term.ts';
 import { toSystem } from './toSystem.ts';
 import { decodeUtf8 } from './utf8.ts';
@@ -30,7 +38,8 @@ const mostBytes = 2_000_000;
 
 /**
  * Reads a content folder.
- * @param dir the folder that holds `systems/`, `fish/`, `media/`, `climates/`, `sources/`, `terms/` and `wording/`
+ * @param dir the folder that holds `systems/`, `fish/`, `media/`, `climates/`, `containers/`,
+ *   `pumps/`, `sources/`, `terms/` and `wording/`
  * @returns what could be read, and all problems in the order of file and line; content is only to be used for a
  *   build when there are none
  */
@@ -46,6 +55,13 @@ export async function readContent(
   const fish = collection(await read('fish'), fishFile, check(checkFish), problems);
   const media = collection(await read('media'), mediaFile, check(checkMedia), problems);
   const climates = collection(await read('climates'), climateFile, check(checkClimate), problems);
+  const containers = collection(
+    await read('containers'),
+    startContainerFile,
+    check(checkStartContainer),
+    problems,
+  );
+  const pumps = collection(await read('pumps'), startPumpFile, check(checkStartPump), problems);
   const terms = collection(await read('terms'), termFile, check(checkTerm), problems);
   const fileOfTask = new Map<string, string>();
   const checkTasks = (file: CareFile, name: string) => checkCare(file, sources.names, fileOfTask, name);
@@ -58,6 +74,7 @@ export async function readContent(
   return {
     content: {
       ...facts,
+      starts: { containers: containers.entries, pumps: pumps.entries },
       sources: sources.entries,
       terms: terms.entries,
       care: tasksOf(Object.values(care.entries)),

@@ -42,7 +42,7 @@ test('every bad file of one folder is told at once, each with file, line, column
       "content/systems/empty.yaml:1:1: the file has nothing in it. Write it, or delete it.",
       "content/systems/large.yaml:1:1: the file has 10000000 bytes, but 2000000 are the most. Nothing of it was read. Write one system in a file, and no pictures.",
       "content/systems/latin.yaml:2:10: from here on the text is not UTF-8. Save the file again and choose UTF-8 as its encoding.",
-      "content/systems/no-such-fish.yaml:18:9 fish.kind: got "tilapiaNile", but there is no such file. The files there are channelCatfish, commonCarp, commonGoldfish, koi, nileTilapia, rainbowTrout and whiteCloudMinnow.",
+      "content/systems/no-such-fish.yaml:18:9 fish.kind: got "tilapiaNile", but there is no such file. The files there are bluegill, channelCatfish, commonCarp, commonGoldfish, europeanPerch, guppy, jadePerch, koi, nileTilapia, rainbowTrout, silverPerch, tench, whiteCloudMinnow and zebraDanio.",
       "content/systems/no-such-media.yaml:10:12 beds[0].media: got "coarsGravel", but there is no such file. Did you mean "coarseGravel"? The files there are coarseGravel, crushedBrick, expandedClay, pumice and roundedGravel.",
       "content/systems/no-unit.yaml:7:5 beds[0].waterLine_mm: is missing. Expected a number from 10 to 330, in millimetres.",
       "content/systems/no-unit.yaml:12:5 beds[0].waterLine: "waterLine" does not say its unit, and millimetres are wanted. Write waterLine_mm in its place.",

@@ -21,7 +21,17 @@ export async function readWith(files: Readonly<Record<string, string | Uint8Arra
   const root = await mkdtemp(join(tmpdir(), 'bedfirst-content-'));
   const dir = join(root, 'content');
   try {
-    for (const folder of ['climates', 'fish', 'media', 'sources', 'terms', 'care', 'wording']) {
+    for (const folder of [
+      'care',
+      'climates',
+      'containers',
+      'pumps',
+      'fish',
+      'media',
+      'sources',
+      'terms',
+      'wording',
+    ]) {
       await cp(join(realContent, folder), join(dir, folder), { recursive: true });
     }
     await mkdir(join(dir, 'systems'));

@@ -85,9 +85,19 @@ describe('other files', () => {
   test('a folder that is not there is told, and the rest is read all the same', async () => {
     const { content, problems } = await readContent('no-such-folder');
     expect(problems.map((problem) => problem.at?.file)).toEqual(
-      ['care', 'climates', 'fish', 'media', 'sources', 'systems', 'terms', 'wording', 'wording/en.yaml'].map(
-        (name) => `no-such-folder/${name}`,
-      ),
+      [
+        'care',
+        'climates',
+        'containers',
+        'fish',
+        'media',
+        'pumps',
+        'sources',
+        'systems',
+        'terms',
+        'wording',
+        'wording/en.yaml',
+      ].map((name) => `no-such-folder/${name}`),
     );
     expect(content.systems).toEqual([]);
   });

@@ -11,7 +11,7 @@ import { cardPrint } from '../../src/sheets/cardPrint.ts';
 import { testDay } from '../builtSite.ts';
 import { readPdf } from '../paper/readPdf.ts';
 import { typeIbc } from './ibc.ts';
-import { current, downloaded, openSite, type Site, startEmpty, type Visit } from './visit.ts';
+import { current, downloaded, openSite, saved, type Site, startEmpty, type Visit } from './visit.ts';
 
 let site: Site;
 let visit: Visit;
@@ -53,6 +53,39 @@ async function madeHere(record: string, day: string): Promise<Uint8Array> {
   for await (const page of careCard(input, press.layOut)) pages.push(page);
   return press.toPdf(cardPrint(input, pages, writeRecord(raw)));
 }
+
+describe('a usual container and a usual pump to start from', () => {
+  test('fill in the fields, by keyboard, and everything can be written over and is kept', async () => {
+    const { page, complaints, close } = await site.visit('/planner/');
+    await current(page);
+    const tank = page.locator('#field-tank-container-start');
+    await tank.focus();
+    await page.keyboard.press('ArrowDown');
+    await tank.selectOption('ibcHigh');
+    expect(await page.inputValue('#field-tank-container-shape')).toBe('box');
+    expect(await page.inputValue('#field-tank-container-length_mm')).toBe('1120');
+    await page.fill('#field-tank-container-length_mm', '1105');
+    await page.locator('#field-pump-start').selectOption('medium');
+    expect(await page.inputValue('#field-pump-flow_L_h')).toBe('500');
+    expect(await page.inputValue('#field-pump-curve-2-flow_L_h')).toBe('900');
+    await saved(page);
+    await page.reload();
+    await current(page);
+    expect(await page.inputValue('#field-tank-container-length_mm')).toBe('1105');
+    expect(await page.inputValue('#field-pump-power_W')).toBe('18');
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  test('come in the units of the person', async () => {
+    const { page, close } = await site.visit('/planner/');
+    await current(page);
+    await page.selectOption('#field-sheet-units', 'us');
+    await page.locator('#field-tank-container-start').selectOption('halfDrum');
+    expect(await page.inputValue('#field-tank-container-diameter_mm')).toMatch(/^22/);
+    await close();
+  });
+});
 
 describe('a system typed into empty fields', () => {
   test('gives a card with the figures that the terminal works out from its file', async () => {

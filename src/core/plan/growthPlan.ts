@@ -42,7 +42,7 @@ export function growthPlan(system: System): GrowthPlan {
   const quick = grow(fish, coefficient(growth, 'high'), growth, year.stretches);
   return {
     figures: [harvestFigure(system, fish, growth, { slow, quick, how: year.how }, year.stretches)],
-    months: monthsOf(year.stretches, slow, quick),
+    months: monthsOf(fish, year.stretches, slow, quick),
   };
 }
 
@@ -101,7 +101,14 @@ export function feeds(fish: FishStock, at: { readonly water_degC: number }): boo
 }
 
 /** Months until the slowest are grown, or all of them where they never are. */
-function monthsOf(stretches: readonly Stretch[], slow: Grown, quick: Grown): readonly GrownMonth[] {
+function monthsOf(
+  fish: FishStock,
+  stretches: readonly Stretch[],
+  slow: Grown,
+  quick: Grown,
+): readonly GrownMonth[] {
+  // Fish that are grown are taken out.
+  const most_g = Math.max(fish.massNow_g, fish.massAdult_g);
   let passed_d = 0;
   return stretches.flatMap((stretch, index) => {
     const over = slow.days_d !== null && slow.days_d < passed_d;
@@ -109,7 +116,9 @@ function monthsOf(stretches: readonly Stretch[], slow: Grown, quick: Grown): rea
     const low_g = slow.masses_g[index];
     const high_g = quick.masses_g[index];
     if (over || low_g === undefined || high_g === undefined) return [];
-    return [{ label: stretch.label, water_degC: stretch.water_degC, low_g, high_g }];
+    return [
+      { label: stretch.label, water_degC: stretch.water_degC, low_g, high_g: Math.min(high_g, most_g) },
+    ];
   });
 }
 
