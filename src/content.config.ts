@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { Loader } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { defineCollection } from 'astro:content';
+import { type CarePart, careParts } from './core/care/routine.ts';
 import type { Content, ReadSystem } from './schemas/content.ts';
 import type { ClimateFile } from './schemas/climate.ts';
 import type { FishFile } from './schemas/fish.ts';
@@ -51,5 +52,12 @@ export const collections = {
   media: defineCollection({ loader: from(({ media }) => media), schema: z.custom<MediaFile>() }),
   sources: defineCollection({ loader: from(({ sources }) => sources), schema: z.custom<SourceFile>() }),
   terms: defineCollection({ loader: from(({ terms }) => terms), schema: z.custom<TermFile>() }),
+  // One entry a heading, so that the tasks under it keep their order.
+  care: defineCollection({
+    loader: from(({ care }) =>
+      Object.fromEntries(careParts(care).map((part) => [`${part.topic}-${part.rhythm}`, part])),
+    ),
+    schema: z.custom<CarePart>(),
+  }),
   wording: defineCollection({ loader: from(({ wording }) => wording), schema: z.custom<WordingFile>() }),
 };

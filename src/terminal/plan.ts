@@ -1,4 +1,5 @@
-/** `npm run plan -- FILE [--json]`: the worked figures and tables of one system, for reading or for another program. */
+/** `npm run plan -- FILE [--json]`: the worked figures, tables and care of one system, for reading or for another program. */
+import { careFor } from '../core/care/routine.ts';
 import type { Figure } from '../core/plan/figure.ts';
 import { planOf } from '../core/plan/planOf.ts';
 import type { Content, ReadSystem } from '../schemas/content.ts';
@@ -8,6 +9,7 @@ import { noteSentence } from '../wording/note.ts';
 import { problemLine } from '../wording/problem.ts';
 import { stepLine } from '../wording/step.ts';
 import { tableWords } from '../wording/table.ts';
+import { careLines } from './careLines.ts';
 import { tableLines } from './tableLines.ts';
 
 const usage = 'Say which system: npm run plan -- content/systems/NAME.yaml [--json]';
@@ -26,14 +28,19 @@ async function show(path: string): Promise<void> {
   const read = await readSystem(path, content);
   if ('problems' in read) return stop(read.problems.map(line));
   const plan = planOf(read.system.system);
-  if (args.includes('--json')) return print(JSON.stringify(plan, null, 2));
+  const care = careFor(read.system.system, content.care);
+  if (args.includes('--json')) return print(JSON.stringify({ ...plan, care }, null, 2));
   const { name, place } = read.system.system;
   const figures = Object.values(plan.figures).map((figure) => block(figure, read.system, content));
   const tables = plan.tables.flatMap((table) => [
     '',
     ...tableLines(tableWords(table, content.wording['en'] ?? {}, read.system.sheet.units)),
   ]);
-  print([`${name} — ${place}`, '', ...figures, ...tables].join('\n'));
+  print(
+    [`${name} — ${place}`, '', ...figures, ...tables, ...careLines(care, content.wording['en'] ?? {})].join(
+      '\n',
+    ),
+  );
 }
 
 /** One figure: key, value, name and sources, then its steps and notes. */
