@@ -31,7 +31,6 @@ const unitless: Readonly<Record<string, string>> = {
   reynolds: 'a ratio',
   frictionFactor: 'a ratio',
   twoK: 'a ratio, in velocity heads',
-  bendK: 'a ratio, in velocity heads',
 };
 
 const known: ReadonlySet<string> = new Set(unitSuffixes);

@@ -5,7 +5,6 @@ const core = new URL('../../src/core/', import.meta.url);
 
 /** Ratios, pH and pK have no unit to end in. */
 const ratios = [
-  'bendK',
   'frictionFactor',
   'pHAtCarbonDioxide',
   'pHOfCarbonates',

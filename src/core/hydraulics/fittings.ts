@@ -23,7 +23,7 @@ export const fittingK = {
  * @param flow_L_h flow, L/h, 0 or more
  * @param bore_mm inside diameter of the pipe, mm, above 0
  * @returns head, m of water
- * @valid fittings a few bores apart; slow flow in narrow pipes loses more (see bendK)
+ * @valid fittings a few bores apart; slow flow in narrow pipes loses more (see twoK)
  * @throws RangeError where a measure is out of its range
  * @source epanetManual, chapter 3, minor losses
  * @example fittingLoss_m(2, 3600, 40) // 0.0645742835
@@ -32,6 +32,9 @@ export function fittingLoss_m(K: number, flow_L_h: number, bore_mm: number): num
   if (!(0 <= K)) throw new RangeError(`fittingLoss_m: K is ${K}, must be 0 or more`);
   return (K * velocity_m_s(flow_L_h, bore_mm) ** 2) / (2 * gravity_m_s2);
 }
+
+/** The two constants of one screwed or glued bend of 90 degrees (hooper1981); swept bends take less, kinked hose more. */
+export const bend = { K1: 800, Kinf: 0.4 } as const;
 
 /**
  * Loss coefficient of a fitting by two constants, for narrow pipes and slow flow.
@@ -53,21 +56,4 @@ export function twoK(K1: number, Kinf: number, Re: number, bore_mm: number): num
     throw new RangeError(`twoK(${K1}, ${Kinf}, ${Re}, ${bore_mm})`);
   }
   return K1 / Re + Kinf * (1 + 25.4 / bore_mm);
-}
-
-/**
- * Loss coefficient of one screwed or glued bend of 90 degrees.
- *
- * Two constants: 800 ÷ Re + 0.4 × (1 + 25.4 ÷ bore).
- *
- * @param Re Reynolds number, above 0
- * @param bore_mm inside diameter, mm, above 0
- * @returns a ratio, in velocity heads
- * @valid standard bends; swept bends take less, kinked hose takes more
- * @throws RangeError where an argument is out of its range
- * @source hooper1981
- * @example bendK(10000, 25.4) // 0.88
- */
-export function bendK(Re: number, bore_mm: number): number {
-  return twoK(800, 0.4, Re, bore_mm);
 }

@@ -1,24 +1,4 @@
-/** Solids that the fish leave, and the still water that lets them sink. */
-
-/**
- * Solids of a day.
- *
- * Solids = feed × solids a gram of feed.
- *
- * @param feed_g_d feed, g a day, 0 or more
- * @param solids_frac dry solids for a gram of feed, 0 to 1
- * @returns dry solids, g a day
- * @valid well-fed fish that leave no feed; feed that is not eaten is added whole
- * @throws RangeError where an argument is out of its range
- * @source wasSolidsAbstract
- * @example solids_g_d(100, 0.35) // 35
- */
-export function solids_g_d(feed_g_d: number, solids_frac: number): number {
-  if (!(0 <= feed_g_d && 0 <= solids_frac && solids_frac <= 1)) {
-    throw new RangeError(`solids_g_d(${feed_g_d} g/d, ${solids_frac})`);
-  }
-  return feed_g_d * solids_frac;
-}
+/** Still water that lets solids sink. */
 
 /**
  * Water surface of a settler for a flow.

@@ -1,7 +1,7 @@
 /** How many fish: three limits side by side, the least of them, and what binds. */
-import { mediaPerFish_L, tableFishTank_L, waterPerFish_L } from '../constants.ts';
+import { mediaPerFish_L, ruleFish_g, tableFishTank_L, waterPerFish_L } from '../constants.ts';
 import type { Note } from '../note.ts';
-import { densityCap_kg, densityCap_kg_L, share_L, wholeCount } from '../stocking/limits.ts';
+import { densityCap_kg_L, wholeCount } from '../stocking/limits.ts';
 import type { FishStock } from '../fish.ts';
 import type { System } from '../system.ts';
 import type { Figure, Quantity, Step } from './figure.ts';
@@ -9,7 +9,7 @@ import type { Levels } from './levels.ts';
 import { byHand, figure, noFigure, quantity, numberOf } from './write.ts';
 
 /** Adult mass that the limits are worked out for while no fish were chosen: the rule's own fish. */
-const ruleFishAdult_g = 500;
+const ruleFishAdult_g = ruleFish_g.value;
 
 /**
  * The limits on fish, the planned count and the count present.
@@ -34,10 +34,15 @@ function ornamental(): readonly Figure[] {
   return ['fishByBed', 'fishByTank', 'fishByDensity', 'fishPlanned'].map((key) => noFigure(key, 'fish', why));
 }
 
+/** Litres for one fish: the rule's, for a fish of 500 g, grow with the adult mass. */
+function ofMass_L(rule_L: number, adult_g: number): number {
+  return (rule_L * adult_g) / ruleFishAdult_g;
+}
+
 function shareStep(sign: string, term: string, rule_L: number, adult_g: number): readonly Step[] {
   if (adult_g === ruleFishAdult_g) return [];
   const symbols = [quantity('r', `${term}Rule`, rule_L, 'L'), quantity('m', 'massAdult', adult_g, 'g')];
-  const gives = quantity(sign, term, share_L(rule_L, adult_g), 'L');
+  const gives = quantity(sign, term, ofMass_L(rule_L, adult_g), 'L');
   return [byHand(gives, 'r × m ÷ 500', symbols, 'commonPractice')];
 }
 
@@ -51,7 +56,7 @@ function countStep(key: string, count: number, amount: Quantity, share: Quantity
 }
 
 function byBed(system: System, wetMedia_L: number, adult_g: number): Figure {
-  const one_L = share_L(mediaPerFish_L.value, adult_g);
+  const one_L = ofMass_L(mediaPerFish_L.value, adult_g);
   const count = wholeCount(wetMedia_L, one_L);
   const amount = quantity('W', 'wetMedia', wetMedia_L, 'L');
   const share = quantity('v', 'mediaPerFish', one_L, 'L');
@@ -67,7 +72,7 @@ function byBed(system: System, wetMedia_L: number, adult_g: number): Figure {
 /** The trade wants no table-size fish under 500 L; above that, 20 L each at the lowest level. */
 function byTank(levels: Levels, adult_g: number): Figure {
   if (levels.tankFull_L * (1 + 1e-9) < tableFishTank_L.value) return tankTooSmall(levels);
-  const one_L = share_L(waterPerFish_L.value, adult_g);
+  const one_L = ofMass_L(waterPerFish_L.value, adult_g);
   const count = wholeCount(levels.tankLow_L, one_L);
   const amount = quantity('L', 'tankLow', levels.tankLow_L, 'L');
   const share = quantity('w', 'waterPerFish', one_L, 'L');
@@ -96,15 +101,13 @@ function tankTooSmall(levels: Levels): Figure {
 }
 
 function byDensity(levels: Levels, adult_g: number): Figure {
-  const cap_kg = densityCap_kg(levels.tankFull_L, levels.tankLow_L);
+  const density_kg_L = densityCap_kg_L(levels.tankFull_L);
+  const cap_kg = density_kg_L * levels.tankLow_L;
   const count = wholeCount(cap_kg * 1000, adult_g);
   const cap = byHand(
     quantity('k', 'fishMassCap', cap_kg, 'kg'),
     'L × c',
-    [
-      quantity('L', 'tankLow', levels.tankLow_L, 'L'),
-      quantity('c', 'densityCap', densityCap_kg_L(levels.tankFull_L), 'kg_L'),
-    ],
+    [quantity('L', 'tankLow', levels.tankLow_L, 'L'), quantity('c', 'densityCap', density_kg_L, 'kg_L')],
     'fao589',
   );
   const whole = byHand(

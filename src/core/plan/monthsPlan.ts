@@ -3,7 +3,7 @@ import { area_m2 } from '../geometry/container.ts';
 import type { FishStock } from '../fish.ts';
 import type { Note } from '../note.ts';
 import { rationGrowOut_frac, rationFrom_g } from '../constants.ts';
-import { densityCap_kg } from '../stocking/limits.ts';
+import { densityCap_kg_L } from '../stocking/limits.ts';
 import { leafyFeed_g_m2_d } from '../water/waterConstants.ts';
 import type { System } from '../system.ts';
 import type { BedPlan } from './beds.ts';
@@ -66,7 +66,7 @@ function checksOf(
   limits: MonthLimits,
 ): readonly Check[] {
   const bed_m2 = beds.reduce((sum, one) => sum + area_m2(one.bed.container, one.line_mm) * one.bed.count, 0);
-  const cap_kg = densityCap_kg(levels.tankFull_L, levels.tankLow_L);
+  const cap_kg = densityCap_kg_L(levels.tankFull_L) * levels.tankLow_L;
   const at = conditionsOf(system);
   const pumped = beds.filter((one) => one.bed.mode !== 'inTank').length;
   const still = beds.filter((one) => one.bed.mode === 'constantFlood').length;

@@ -2,7 +2,7 @@
 import type { SupplyPipe } from '../equipment.ts';
 import { gravity_m_s2 } from '../constants.ts';
 import { dutyFlow_L_h } from '../hydraulics/dutyPoint.ts';
-import { bendK, fittingK, fittingLoss_m } from '../hydraulics/fittings.ts';
+import { bend, fittingK, fittingLoss_m, twoK } from '../hydraulics/fittings.ts';
 import { frictionFactor, frictionLoss_m } from '../hydraulics/friction.ts';
 import { calmVelocity_m_s, pumpHead_frac, roughness_mm } from '../hydraulics/hydraulicConstants.ts';
 import { mostFlow_L_h, type PumpCurve, pumpHead_m } from '../hydraulics/pumpCurve.ts';
@@ -22,9 +22,9 @@ const nothing_L_h = 0.1;
 /** All bends, the mouth and the open end. Slow water in a narrow pipe loses more at a bend than the fixed figure says. */
 function fittings(pipe: SupplyPipe, flow_L_h: number, work: Work, wall: Wall): number {
   const Re = reynolds(flow_L_h, pipe.bore_mm, work.viscosity_m2_s);
-  const bend =
-    wall === 'fresh' ? fittingK.elbowShort : Math.max(fittingK.elbowShort, bendK(Re, pipe.bore_mm));
-  return fittingK.entrance + fittingK.exit + pipe.bends * bend;
+  const slow = twoK(bend.K1, bend.Kinf, Re, pipe.bore_mm);
+  const each = wall === 'fresh' ? fittingK.elbowShort : Math.max(fittingK.elbowShort, slow);
+  return fittingK.entrance + fittingK.exit + pipe.bends * each;
 }
 
 function losses_m(pipe: SupplyPipe, flow_L_h: number, work: Work, wall: Wall): number {

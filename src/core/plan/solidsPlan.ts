@@ -1,5 +1,5 @@
 /** Solids of a day, what catches them, and where they go. */
-import { settlerArea_m2, solids_g_d } from '../hydraulics/settler.ts';
+import { settlerArea_m2 } from '../hydraulics/settler.ts';
 import type { Note } from '../note.ts';
 import type { Range, System } from '../system.ts';
 import type { Figure } from './figure.ts';
@@ -46,12 +46,12 @@ function solidsFigure(feed_g_d: number | null, systemWater_L: number): Figure {
   const unknown: Note = { code: 'solidsNeedFeed', level: 'info', numbers: {}, source: 'commonPractice' };
   const notes = [catcherFor(systemWater_L), whereTo];
   if (feed_g_d === null) return { ...noFigure('solids_g_d', 'g_d', unknown), notes: [unknown, ...notes] };
-  const value = solids_g_d(feed_g_d, solids_frac.likely);
+  const value = feed_g_d * solids_frac.likely;
   return figure({
     key: 'solids_g_d',
     value,
-    low: solids_g_d(feed_g_d, solids_frac.low),
-    high: solids_g_d(feed_g_d, solids_frac.high),
+    low: feed_g_d * solids_frac.low,
+    high: feed_g_d * solids_frac.high,
     unit: 'g_d',
     safeSide: 'up',
     confidence: 'estimate',
@@ -111,7 +111,7 @@ function settlerFigure(flow_L_h: Range | null): Figure {
 /** An aerated barrel that holds what is caught until bacteria have freed its minerals. */
 function barrelFigure(feed_g_d: number): Figure {
   const of = (share: number, wet_g_L: number, days_d: number): number =>
-    (solids_g_d(feed_g_d, share) / wet_g_L) * days_d;
+    ((feed_g_d * share) / wet_g_L) * days_d;
   const value = of(solids_frac.likely, sludge_g_L.low, mineralising_d.high);
   const note = (code: string): Note => ({ code, level: 'info', numbers: {}, source: sludge_g_L.source });
   return figure({

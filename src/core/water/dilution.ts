@@ -1,33 +1,14 @@
 /** What a water change leaves of a substance. */
 
 /**
- * What is left of a substance after one change.
- * Before × (1 − share) + incoming × share.
- * @param before_mg_L in the tank, 0 or more
- * @param incoming_mg_L in the new water, 0 or more
- * @param share_frac share of the water exchanged, 0 to 1
- * @returns mg/L
- * @valid well mixed, and nothing comes or goes besides
- * @throws RangeError outside these ranges
- * @source geometry
- * @example afterChange_mg_L(100, 20, 0.25) // 80
- */
-export function afterChange_mg_L(before_mg_L: number, incoming_mg_L: number, share_frac: number): number {
-  if (!(0 <= before_mg_L && 0 <= incoming_mg_L && 0 <= share_frac && share_frac <= 1)) {
-    throw new RangeError(`afterChange_mg_L(${before_mg_L}, ${incoming_mg_L}, ${share_frac})`);
-  }
-  return before_mg_L * (1 - share_frac) + incoming_mg_L * share_frac;
-}
-
-/**
- * What is left after several equal changes, each mixed before the next.
+ * What is left of a substance after equal changes, each mixed before the next.
  * Incoming + (before − incoming) × (1 − share)^times.
  * @param before_mg_L in the tank, 0 or more
  * @param incoming_mg_L in the new water, 0 or more
  * @param share_frac share of the water exchanged each time, 0 to 1
- * @param times how often, 0 or more
+ * @param times how often, 0 or more; 1 for a single change
  * @returns mg/L
- * @valid as afterChange_mg_L
+ * @valid well mixed, and nothing comes or goes besides
  * @throws RangeError outside these ranges
  * @source geometry
  * @example afterChanges_mg_L(100, 0, 0.25, 2) // 56.25
@@ -51,7 +32,7 @@ export function afterChanges_mg_L(
  * @param incoming_mg_L in the new water, below what is wanted
  * @param wanted_mg_L not above what is in the tank
  * @returns share, 0 to 1
- * @valid as afterChange_mg_L; whether pH and fish bear it is another question
+ * @valid as afterChanges_mg_L; whether pH and fish bear it is another question
  * @throws RangeError where the new water cannot bring it there
  * @source geometry
  * @example changeFor_frac(100, 20, 80) // 0.25

@@ -20,24 +20,6 @@ export function routineRespiration_mg_kg_h(mass_g: number, water_degC: number): 
 }
 
 /**
- * Oxygen that all fish together breathe in an hour.
- * Mass times what each kilogram breathes.
- * @param fishMass_kg mass of all fish, 0 or more
- * @param rate_mg_kg_h what one kilogram breathes in an hour, 0 or more
- * @returns g/h
- * @valid as the rate
- * @throws RangeError below zero
- * @source geometry
- * @example fishOxygen_g_h(2, 300) // 0.6
- */
-export function fishOxygen_g_h(fishMass_kg: number, rate_mg_kg_h: number): number {
-  if (!(0 <= fishMass_kg && 0 <= rate_mg_kg_h)) {
-    throw new RangeError(`fishOxygen_g_h(${fishMass_kg}, ${rate_mg_kg_h})`);
-  }
-  return (fishMass_kg * rate_mg_kg_h) / 1000;
-}
-
-/**
  * Oxygen that nitrifiers take to turn ammonia into nitrate, over a day.
  * 4.57 g of oxygen for each g of ammonia nitrogen.
  * @param tan_g_d ammonia nitrogen of a day, as N, 0 or more
