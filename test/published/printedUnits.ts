@@ -29,7 +29,10 @@ const printed: Readonly<Record<string, { readonly ours: string; readonly factor:
   'g/d': { ours: 'g_d', factor: 1 },
   'mg/L': { ours: 'mg_L', factor: 1 },
   'g/h': { ours: 'g_h', factor: 1 },
+  'kg/d': { ours: 'g_d', factor: 1000 },
   'lb/d': { ours: 'g_d', factor: 453.59237 },
+  'kg/h': { ours: 'g_h', factor: 1000 },
+  'mmol/L': { ours: 'mmol_L', factor: 1 },
   g: { ours: 'g', factor: 1 },
   frac: { ours: 'frac', factor: 1 },
   mmHg: { ours: 'frac', factor: 1 / 760 },
@@ -40,17 +43,23 @@ const printed: Readonly<Record<string, { readonly ours: string; readonly factor:
   'm2/s': { ours: 'm2_s', factor: 1 },
   'kg/m3': { ours: 'kg_m3', factor: 1 },
   kg: { ours: 'kg', factor: 1 },
+  lb: { ours: 'kg', factor: 0.45359237 },
+  'lb/ft2': { ours: 'kg_m2', factor: 0.45359237 / (0.012 * inch_mm) ** 2 },
   s: { ours: 's', factor: 1 },
   min: { ours: 's', factor: 60 },
+  h: { ours: 'min', factor: 60 },
+  d: { ours: 'd', factor: 1 },
+  degreeDays: { ours: 'degC_d', factor: 1 },
   W: { ours: 'W', factor: 1 },
+  'kWh/d': { ours: 'kWh_d', factor: 1 },
   // Head: metres of water, which our formulas keep as metres.
   mWater: { ours: 'm', factor: 1 },
   ftWater: { ours: 'm', factor: (12 * inch_mm) / 1000 },
   ratio: { ours: 'ratio', factor: 1 },
 };
 
-type Measures = Readonly<Record<string, number | string>>;
-type Input = number | string | Measures | readonly Measures[];
+/** A bare number, a measure with its unit, a word, or a list or record of these: a container, a pump's curve. */
+export type Input = number | string | readonly Input[] | { readonly [key: string]: Input };
 
 /** An input as typed in a case (`6 ft`, a bare number, a container) in the units our formulas take. */
 export function inOurUnit(input: Input): unknown {
@@ -63,7 +72,7 @@ export function inOurUnit(input: Input): unknown {
   return measure === null ? input : Number(measure[1]) * unit(measure[2] ?? '').factor;
 }
 
-function isList(input: Input): input is readonly Measures[] {
+function isList(input: Input): input is readonly Input[] {
   return Array.isArray(input);
 }
 
