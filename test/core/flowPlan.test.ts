@@ -1,12 +1,10 @@
 /** What the plan tells of moving water, solids and weight, and the words it has for what can go wrong. */
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Figure, Plan } from '../../src/core/plan/figure.ts';
 import { planOf } from '../../src/core/plan/planOf.ts';
 import type { Bed, Pump, System } from '../../src/core/system.ts';
 import { noteSentence } from '../../src/wording/note.ts';
 import { content, demoSystem, english } from '../demoSystems.ts';
-import { systems } from '../systemArbitrary.ts';
 
 const ibc = demoSystem('hollow-lane-ibc').system;
 const plain = demoSystem('window-aquarium').system;
@@ -238,59 +236,6 @@ describe('solids', () => {
     const tank = { ...ibc.tank, full_mm: ibc.tank.full_mm * share };
     const small = { ...ibc, tank, beds: [], pump: null };
     expect(words(planOf(small), 'solids_g_d').join(' ')).toContain(caught);
-  });
-});
-
-describe('every system', () => {
-  const runs = { numRuns: 200 };
-
-  test('falls no lower with its floods spread than with all of them together', () => {
-    fc.assert(
-      fc.property(systems(), (system) => {
-        const lowest = planOf(system).figures['levelLowest_mm'];
-        if (lowest === undefined || lowest.value === null) return;
-        expect(lowest.high ?? 0).toBeGreaterThanOrEqual(lowest.value);
-        const trace = planOf(system).traces.find((one) => one.key.endsWith('Level_mm'))?.points ?? [];
-        for (const [, level] of trace) expect(level).toBeGreaterThanOrEqual(lowest.value * (1 - 1e-9) - 1e-6);
-      }),
-      runs,
-    );
-  });
-
-  test('draws its lines with time going on and levels between floor and rim', () => {
-    fc.assert(
-      fc.property(systems(), (system) => {
-        for (const { key, points } of planOf(system).traces) {
-          const bed = /^bed(\d+)/.exec(key)?.[1];
-          const vessel = bed === undefined ? (system.sump ?? system.tank) : system.beds[Number(bed) - 1];
-          const rim_mm = vessel?.container.depth_mm ?? 0;
-          points.forEach(([time_s, level], i) => {
-            const fine =
-              Number.isFinite(level) &&
-              level >= 0 &&
-              level <= rim_mm + 1e-9 &&
-              time_s >= (points[i - 1]?.[0] ?? 0);
-            if (!fine) throw new Error(`${key}: ${level} at ${time_s}`);
-          });
-        }
-      }),
-      runs,
-    );
-  });
-
-  test('with more bends or a longer pipe gives no more', () => {
-    fc.assert(
-      fc.property(systems(), fc.integer({ min: 1, max: 10 }), (system, more) => {
-        const pipe = system.pump?.pipe ?? null;
-        const flow = (of: System): number => planOf(of).figures['pumpFlow_L_h']?.value ?? 0;
-        if (system.pump === null || pipe === null || (system.pump.curve ?? null) === null) return;
-        const bent = withPump(system, { pipe: { ...pipe, bends: pipe.bends + more } });
-        const long = withPump(system, { pipe: { ...pipe, length_m: pipe.length_m + more } });
-        expect(flow(bent)).toBeLessThanOrEqual(flow(system) * (1 + 1e-9));
-        expect(flow(long)).toBeLessThanOrEqual(flow(system) * (1 + 1e-9));
-      }),
-      runs,
-    );
   });
 });
 

@@ -1,42 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { tanAtUnionised_mg_L, unionised_frac } from '../../src/core/water/ammonia.ts';
 import { codesOf, figureOf, plain, planned, tableFish, valueIn } from './plainSystems.ts';
-
-const pH = fc.double({ min: 4, max: 11, noNaN: true });
-const water_degC = fc.double({ min: 0, max: 50, noNaN: true });
-
-describe('the poisonous share of ammonia', () => {
-  test('lies between nothing and all', () => {
-    fc.assert(
-      fc.property(pH, water_degC, (p, t) => {
-        expect(unionised_frac(p, t)).toBeGreaterThan(0);
-        expect(unionised_frac(p, t)).toBeLessThan(1);
-      }),
-    );
-  });
-
-  test('grows with pH and with warmth', () => {
-    fc.assert(
-      fc.property(pH, pH, water_degC, (a, b, t) => {
-        expect(unionised_frac(Math.min(a, b), t)).toBeLessThanOrEqual(unionised_frac(Math.max(a, b), t));
-      }),
-    );
-    fc.assert(
-      fc.property(pH, water_degC, water_degC, (p, a, b) => {
-        expect(unionised_frac(p, Math.min(a, b))).toBeLessThanOrEqual(unionised_frac(p, Math.max(a, b)));
-      }),
-    );
-  });
-
-  test('times the total that it allows gives the limit back', () => {
-    fc.assert(
-      fc.property(pH, water_degC, (p, t) => {
-        expect(tanAtUnionised_mg_L(0.05, p, t) * unionised_frac(p, t)).toBeCloseTo(0.05, 12);
-      }),
-    );
-  });
-});
 
 describe('the most ammonia that a test may show', () => {
   const limit = (change: Parameters<typeof planned>[0]) => valueIn(planned(change), 'tanMax_mg_L');

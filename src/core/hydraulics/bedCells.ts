@@ -50,12 +50,14 @@ export function bedCells(of: CellsOf): readonly Cell[] {
     ...(line < top ? evenly(line, top, layers.overLip) : []),
     top,
   ];
-  return depths.map((depth_mm) => ({
+  const cells = depths.map((depth_mm) => ({
     depth_mm,
     water_L: wetBed_L(of, depth_mm),
     lip_L_h: depth_mm > line ? of.lip(depth_mm - line) : 0,
     drain_L_h: of.drain(depth_mm),
   }));
+  // A lip that stands a hair under the rim leaves layers too thin to hold a drop; water cannot stand inside those.
+  return cells.filter(({ water_L }, i) => water_L < (cells[i + 1]?.water_L ?? Number.POSITIVE_INFINITY));
 }
 
 /** The lower ends of steps that are the thinner the nearer the drain, where the last water leaves slowest. */

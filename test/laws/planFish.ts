@@ -1,0 +1,133 @@
+/** Laws of whole plans: fish, feed, air and ammonia. More of what is hard on the water never makes it look better. */
+import type { Plan } from '../../src/core/plan/figure.ts';
+import { planOf } from '../../src/core/plan/planOf.ts';
+import type { Bed, System } from '../../src/core/system.ts';
+import { atMost, equal } from './claims.ts';
+import type { PlanLaw } from './law.ts';
+import { fed, fedInLargerTank, fewAndMany, isThere, value, withFish } from './planParts.ts';
+
+const counts = ['fishByBed', 'fishByTank', 'fishByDensity', 'fishPlanned'] as const;
+
+/** Each of these is no less in the second plan, where both have it. */
+function noLess(before: Plan, after: Plan, keys: readonly string[]): void {
+  for (const key of keys) {
+    if (isThere(before, key) && isThere(after, key))
+      atMost(value(before, key), value(after, key), key, 1e-12);
+  }
+}
+
+const limits: readonly PlanLaw[] = [
+  {
+    name: 'a larger adult fish never means more fish',
+    holds: ({ system, change: { mass_g, by } }) => {
+      const large = planOf(withFish(system, { massAdult_g: mass_g * by }));
+      noLess(large, planOf(withFish(system, { massAdult_g: mass_g })), counts);
+    },
+  },
+  {
+    name: 'more wet media never means fewer fish by the bed',
+    holds: (one) => {
+      const { system, change } = one;
+      const lower = (bed: Bed): Bed => ({
+        ...bed,
+        waterLine_mm: bed.drained_mm + (bed.waterLine_mm - bed.drained_mm) * change.share,
+      });
+      const less = planOf(withFish({ ...system, beds: system.beds.map(lower) }));
+      noLess(less, fed(one), ['fishByBed']);
+    },
+  },
+  {
+    name: 'a larger tank never means fewer fish by the tank or by their mass',
+    holds: (one) => noLess(fed(one), fedInLargerTank(one), ['fishByTank', 'fishByDensity']),
+  },
+  {
+    name: 'the fish planned are the least of the three limits, and it says which',
+    holds: (one) => {
+      const plan = fed(one);
+      const three = counts.slice(0, 3).map((key) => value(plan, key));
+      const least = Math.min(...three);
+      equal(value(plan, 'fishPlanned'), least);
+      const notes = plan.figures['fishPlanned']?.notes ?? [];
+      const binds = notes.find((note) => note.code.startsWith('binds.'))?.code.slice(6);
+      equal(value(plan, binds ?? ''), least);
+      for (const one of three) equal(Number.isInteger(one), true);
+    },
+  },
+];
+
+const loads: readonly PlanLaw[] = [
+  {
+    name: 'more fish never need less feed, water or oxygen, and never leave less ammonia or solids',
+    holds: (one) => {
+      const [few, many] = fewAndMany(one);
+      noLess(few, many, [
+        'feed_g_d',
+        'fishNeed_L',
+        'fishMass_kg',
+        'oxygenDemand_g_h',
+        'tan_g_d',
+        'solids_g_d',
+      ]);
+    },
+  },
+  {
+    name: 'more fish never have more time in hand',
+    holds: (one) => {
+      const [few, many] = fewAndMany(one);
+      noLess(many, few, ['timeInHand_min']);
+      equal(isThere(many, 'timeInHand_min'), isThere(few, 'timeInHand_min'));
+    },
+  },
+  {
+    name: 'more feed never makes less ammonia, uses less alkalinity or asks for less surface and air',
+    holds: ({ system, change: { share, by } }) => {
+      const ration = 0.03 * share;
+      const lean = planOf(withFish(system, { keeperRation_frac: ration }));
+      const rich = planOf(withFish(system, { keeperRation_frac: ration * by }));
+      const keys = ['feed_g_d', 'tan_g_d', 'alkalinityUsed_g_d', 'nitrifyingSurface_m2', 'fedArea_m2'];
+      noLess(lean, rich, [...keys, 'oxygenDemand_g_h', 'airPump_L_min', 'solids_g_d']);
+    },
+  },
+  {
+    name: 'a larger tank never leaves less time in hand',
+    holds: (one) => noLess(fed(one), fedInLargerTank(one), ['timeInHand_min']),
+  },
+];
+
+/** The same system in other water or at another height. */
+function inWater(system: System, water: Partial<System['water']>): System {
+  return { ...system, water: { ...system.water, ...water } };
+}
+
+const waters: readonly PlanLaw[] = [
+  {
+    name: 'warmer water never holds more oxygen, and never leaves more time in hand',
+    holds: ({ system, change: { share, by } }) => {
+      // From where it begins to count: below, what the fish like is warmer.
+      const cool = planOf(inWater(withFish(system), { now_degC: 24 + 5 * share }));
+      const warm = planOf(inWater(withFish(system), { now_degC: 24 + 5 * share * by }));
+      noLess(warm, cool, ['oxygenSaturation_mg_L', 'timeInHand_min']);
+    },
+  },
+  {
+    name: 'higher above the sea water never holds more oxygen, and never leaves more time in hand',
+    holds: ({ system, change: { more, by } }) => {
+      const low = planOf(withFish({ ...system, altitude_m: more * 10 }));
+      const high = planOf(withFish({ ...system, altitude_m: more * 10 * by }));
+      noLess(high, low, ['oxygenSaturation_mg_L', 'timeInHand_min']);
+    },
+  },
+  {
+    name: 'a higher pH or warmer water never allows more ammonia',
+    holds: ({ system, change: { share, by } }) => {
+      const pH = 5 + 2.5 * share;
+      const at = (water: Partial<System['water']>): Plan => planOf(inWater(withFish(system), water));
+      const here = at({ pH, now_degC: 10 });
+      noLess(at({ pH: pH + by, now_degC: 10 }), here, ['tanMax_mg_L']);
+      noLess(at({ pH, now_degC: 10 * by }), here, ['tanMax_mg_L']);
+    },
+  },
+];
+
+/** Laws of fish and what they live in. */
+export const planFishLaws: readonly PlanLaw[] = [...limits, ...loads, ...waters];

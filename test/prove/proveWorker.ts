@@ -1,0 +1,5 @@
+/** One of the workers of `npm run prove`: takes pieces until none comes. */
+import { parentPort } from 'node:worker_threads';
+import { done, type Piece } from './work.ts';
+
+parentPort?.on('message', (piece: Piece) => parentPort?.postMessage(done(piece)));
