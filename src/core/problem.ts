@@ -79,6 +79,8 @@ export const problemCodes = [
   'basketsTooLarge',
   'basketsTooWide',
   'lineSetByTank',
+  'dayOrder',
+  'absenceLong',
   'rangeOrder',
   'pumpCurveOrder',
 ] as const;

@@ -141,6 +141,8 @@ export type System = {
   readonly feedProtein_frac?: number | null;
   /** What a kilowatt-hour costs, in the keeper's own money. */
   readonly pricePerKWh?: number | null;
+  /** First and last day on which somebody else looks after it. */
+  readonly absence?: { readonly from: string; readonly to: string } | null;
   /** Weather of a place like this one, for systems outdoors. */
   readonly climate?: Climate | null;
 };

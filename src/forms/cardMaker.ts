@@ -1,4 +1,5 @@
 /** Makes the card of a system in the browser: checked, planned, laid out, and written as files. */
+import { careFor } from '../core/care/routine.ts';
 import type { Problem } from '../core/problem.ts';
 import { planOf } from '../core/plan/planOf.ts';
 import type { Page } from '../paper/page.ts';
@@ -6,9 +7,9 @@ import type { Press } from '../paper/press.ts';
 import type { SystemFile } from '../schemas/systemFile.ts';
 import { writeRecord } from '../schemas/systemRecord.ts';
 import { toSystem } from '../schemas/toSystem.ts';
-import { careCard } from '../sheets/careCard.tsx';
-import { cardPrint } from '../sheets/cardPrint.ts';
+import { careCard, careCardKind } from '../sheets/careCard.tsx';
 import type { SheetInput } from '../sheets/sheet.ts';
+import { sheetPrint } from '../sheets/sheetPrint.ts';
 import type { FileKind, Job, MadeFile, PlannerContent } from './messages.ts';
 
 /** Fine enough for a laser printer; the build prints its pictures alike. */
@@ -19,13 +20,17 @@ type Checked =
   | { readonly problems: readonly Problem[] };
 
 export function checkedInput(job: Job, content: PlannerContent): Checked {
-  const { facts, catalogue, terms, sources } = content;
+  const { facts, catalogue, terms, sources, care } = content;
   const checked = toSystem(job.raw, facts);
   if ('problems' in checked) return checked;
   const { system, raw } = checked;
   const { paper, units } = raw.sheet;
   const words = { catalogue, terms, sources };
-  return { input: { system, plan: planOf(system), words, paper, units, day: job.day }, raw };
+  const input = {
+    ...{ system, plan: planOf(system), words, care: careFor(system, care) },
+    ...{ paper, units, day: job.day },
+  };
+  return { input, raw };
 }
 
 export type CardMaker = {
@@ -66,7 +71,7 @@ export async function fileOf(
   if (front === undefined) throw new RangeError('the card has no side');
   switch (file) {
     case 'pdf':
-      return named('application/pdf', await press.toPdf(cardPrint(input, pages, record)));
+      return named('application/pdf', await press.toPdf(sheetPrint(careCardKind, input, pages, record)));
     case 'png':
       return named('image/png', await press.toPng(front, { dpi }));
     case 'svg':

@@ -1,4 +1,5 @@
 /** What the page and its worker say to each other. Plain data, so that it can be handed over. */
+import type { CareTask } from '../core/care/routine.ts';
 import type { Problem } from '../core/problem.ts';
 import type { Uncovered } from '../paper/cover.ts';
 import type { Facts } from '../schemas/facts.ts';
@@ -14,6 +15,7 @@ export type PlannerContent = {
   readonly facts: Facts;
   readonly starts: Starts;
   readonly catalogue: WordingFile;
+  readonly care: readonly CareTask[];
   readonly terms: Readonly<Record<string, TermFile>>;
   readonly sources: Readonly<Record<string, SourceFile>>;
   /** Systems that are shared with everybody, by id. */

@@ -5,7 +5,7 @@ import type { SystemFile } from '../schemas/systemFile.ts';
 import { readRecord } from '../schemas/systemRecord.ts';
 import { toSystem } from '../schemas/toSystem.ts';
 import { decodeUtf8 } from '../schemas/utf8.ts';
-import { recordName } from '../sheets/cardPrint.ts';
+import { recordName } from '../sheets/sheetPrint.ts';
 
 type Opened = { readonly raw: SystemFile } | { readonly problems: readonly Problem[] };
 

@@ -10,10 +10,10 @@ type Plain = { readonly [key: string]: unknown };
 const words = new Set(['name', 'place', 'shape', 'mode', 'media', 'kind', 'paper', 'units']);
 
 /** Words that may stay empty. */
-const optionalWords = new Set(['weighed', 'climate']);
+const optionalWords = new Set(['weighed', 'climate', 'from', 'to']);
 
 /** Groups that are not there as long as nothing is typed in them. */
-const optional = new Set(['bucketTest', 'water', 'pipe', 'timer', 'air', 'tap']);
+const optional = new Set(['bucketTest', 'water', 'pipe', 'timer', 'air', 'tap', 'absence']);
 
 /** Of a basket in the tank the tank sets these, or there is no such thing. */
 const notOfBaskets = new Set(['waterLine_mm', 'drained_mm', 'standpipeBore_mm', 'drainHole_mm']);

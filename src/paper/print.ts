@@ -16,6 +16,8 @@ export type Print = {
   readonly lang: string;
   readonly subject?: string;
   readonly attachment?: Attachment;
+  /** true: whoever prints it must not scale it to fit. */
+  readonly scale?: 'true' | 'fit';
   /** The day of the print, `2026-05-04`. */
   readonly date?: string;
 };

@@ -67,7 +67,10 @@ function writeCatalog(context: PDFContext, print: Print, { pages, structure }: R
     Lang: PDFHexString.fromText(print.lang),
     MarkInfo: { Marked: true },
     StructTreeRoot: structure,
-    ViewerPreferences: { DisplayDocTitle: true },
+    ViewerPreferences: {
+      DisplayDocTitle: true,
+      ...(print.scale === 'true' ? { PrintScaling: 'None' } : {}),
+    },
     Metadata: writeMetadata(context, print),
   });
   if (print.attachment) {

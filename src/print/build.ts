@@ -44,14 +44,17 @@ async function run(): Promise<number> {
   }
 }
 
-/** Cards first: what cannot be printed is told before the pages are built. */
+/** Sheets first: what cannot be printed is told before the pages are built. */
 async function make(content: Content, fresh: string): Promise<readonly string[]> {
   const printed = join(fresh, 'print');
   const site = join(fresh, 'site');
-  const words = { catalogue: content.wording['en'] ?? {}, terms: content.terms, sources: content.sources };
-  const job = { words, day: dayOfPrinting(), folder: printed };
+  const { terms, sources, care } = content;
+  const words = { catalogue: content.wording['en'] ?? {}, terms, sources };
+  const job = { words, care, day: dayOfPrinting(), folder: printed };
   const total = content.systems.length;
-  const answers = await printAll(content.systems, job, (done) => progress(`Care cards: ${done} of ${total}`));
+  const answers = await printAll(content.systems, job, (done) =>
+    progress(`Systems printed: ${done} of ${total}`),
+  );
   const refused = answers.flatMap(({ file, refused }) => (refused === null ? [] : [`${file}: ${refused}`]));
   if (refused.length > 0) return refused.sort();
   say('Pages');

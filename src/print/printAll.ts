@@ -2,7 +2,8 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { ReadSystem } from '../schemas/content.ts';
-import type { PrintAnswer, PrintJob } from './printWorker.ts';
+import type { PrintJob } from './printSystem.ts';
+import type { PrintAnswer } from './printWorker.ts';
 
 /**
  * Prints all systems; those that cannot be printed come back with the reason, all of them.

@@ -2,10 +2,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { nodePress } from '../paper/node.ts';
 import type { ReadSystem } from '../schemas/content.ts';
-import type { Words } from '../sheets/sheet.ts';
-import { printCard } from './printCard.ts';
-
-export type PrintJob = { readonly words: Words; readonly day: string; readonly folder: string };
+import { type PrintJob, printSystem } from './printSystem.ts';
 
 /** What comes back for each system: printed, or why it cannot be. */
 export type PrintAnswer = { readonly file: string; readonly refused: string | null };
@@ -19,7 +16,7 @@ parentPort?.on('message', async (system: ReadSystem) => {
 
 async function answer(system: ReadSystem): Promise<PrintAnswer> {
   try {
-    await printCard(system, job.words, job.day, job.folder, await press);
+    await printSystem(system, job, await press);
     return { file: system.file, refused: null };
   } catch (error) {
     return { file: system.file, refused: error instanceof Error ? error.message : String(error) };

@@ -171,6 +171,15 @@ export const systemFile = z.strictObject({
   tap: tapFile.optional(),
   /** Protein of the feed as a share of one, from its bag: 32 % is 0.32. */
   feedProtein_frac: number(0.1, 0.7, 'frac').optional(),
+  /** First and last day on which somebody else looks after the fish: for the sitter's sheet. */
+  absence: z
+    .strictObject({
+      /** The first day: 2031-07-01. */
+      from: day(),
+      /** The last day. */
+      to: day(),
+    })
+    .optional(),
   /** Price of a kilowatt-hour in your own money, from the electricity bill. */
   pricePerKWh: number(0, 1_000_000, '').optional(),
 });

@@ -7,6 +7,7 @@ import type { FishStock, Species } from '../core/fish.ts';
 import type { Bed, Climate, Media, System } from '../core/system.ts';
 import type { BedFile } from './bed.ts';
 import { checkBaskets } from './baskets.ts';
+import { checkAbsence } from './checkAbsence.ts';
 import { checkBed } from './checkBed.ts';
 import { checkIntake, checkPumpThere } from './checkLevels.ts';
 import { checkPumpCurve } from './checkPumpCurve.ts';
@@ -56,6 +57,7 @@ function crossProblems(parts: Parts, facts: Facts, place: Path): readonly Proble
     ...checkPumpThere(parts, place),
     ...checkPumpCurve(parts.pump, [...place, 'pump']),
     ...checkIntake(parts, facts, place),
+    ...checkAbsence(parts.raw, [...place, 'absence']),
     ...referenceProblems(parts, facts, place),
   ];
 }
@@ -130,6 +132,7 @@ function systemOf(file: SystemFile, facts: Facts): System {
     tap: file.tap ? { ...file.tap, chlorine_mg_L: file.tap.chlorine_mg_L ?? null } : null,
     feedProtein_frac: file.feedProtein_frac ?? null,
     pricePerKWh: file.pricePerKWh ?? null,
+    absence: file.absence ?? null,
     climate: file.climate === undefined ? null : climateOf(file.climate, facts),
   };
 }

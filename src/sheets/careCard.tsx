@@ -14,9 +14,7 @@ import { Leaf } from './parts/blocks.tsx';
 import { mostThatFit } from './mostThatFit.ts';
 import type { StepWords } from './parts/StepList.tsx';
 import type { SheetInput } from './sheet.ts';
-
-/** The press's way from a tree to a page. */
-type LayOut = (sheet: Sheet) => Promise<Page>;
+import type { LayOut, SheetKind } from './sheetKind.ts';
 
 /**
  * The sides of the card, one after the other: front, back, and more only where the steps run on. The press says what
@@ -34,8 +32,17 @@ export async function* careCard(input: SheetInput, layOut: LayOut): AsyncGenerat
   }
 }
 
-/** The card's title as the PDF shows it. */
-export function careCardTitle(input: SheetInput): string {
+/** The card among the other sheets. */
+export const careCardKind: SheetKind = {
+  id: 'care-card',
+  title: careCardTitle,
+  subject: (input) => card(input, 'pdfSubject'),
+  pages: careCard,
+  fits: () => 'yes',
+  scale: 'fit',
+};
+
+function careCardTitle(input: SheetInput): string {
   return card(input, 'title', { name: input.system.name });
 }
 

@@ -1,5 +1,6 @@
 /** What every sheet gets, and what it gives. */
 import type { Plan } from '../core/plan/figure.ts';
+import type { CareTask } from '../core/care/routine.ts';
 import type { System } from '../core/system.ts';
 import type { paperSizes } from '../paper/measures.ts';
 import type { Catalogue } from '../wording/catalogue.ts';
@@ -20,6 +21,8 @@ export type SheetInput = {
   readonly system: System;
   readonly plan: Plan;
   readonly words: Words;
+  /** The tasks of the care routine that fit this system. */
+  readonly care: readonly CareTask[];
   readonly paper: PaperName;
   readonly units: UnitSystem;
   /** The day of printing, ISO 8601. Given, never read from a clock. */

@@ -7,9 +7,9 @@ import { nodePress } from '../paper/node.ts';
 import type { Page } from '../paper/page.ts';
 import { readContent } from '../schemas/readContent.ts';
 import { writeRecord } from '../schemas/systemRecord.ts';
-import { careCard } from '../sheets/careCard.tsx';
-import { cardPrint } from '../sheets/cardPrint.ts';
+import { careCard, careCardKind } from '../sheets/careCard.tsx';
 import type { SheetInput } from '../sheets/sheet.ts';
+import { sheetPrint } from '../sheets/sheetPrint.ts';
 
 const rounds = 30;
 
@@ -20,11 +20,13 @@ const { content } = await readContent('content');
 const one = content.systems.find((system) => system.id === 'hollow-lane-ibc');
 if (one === undefined) throw new Error('the bench needs content/systems/hollow-lane-ibc.yaml');
 const press = await nodePress();
-const words = { catalogue: content.wording['en'] ?? {}, terms: content.terms, sources: content.sources };
+const { terms, sources } = content;
+const words = { catalogue: content.wording['en'] ?? {}, terms, sources };
 const input: SheetInput = {
   system: one.system,
   plan: planOf(one.system),
   words,
+  care: [],
   ...one.sheet,
   day: '2031-05-04',
 };
@@ -35,7 +37,9 @@ if (front === undefined) throw new Error('the card has no side');
 await plans();
 await measure('lay out the front', async () => careCard(input, press.layOut).next());
 await measure('lay out all sides', sides);
-await measure('PDF of all sides', () => press.toPdf(cardPrint(input, pages, writeRecord(one.raw))));
+await measure('PDF of all sides', () =>
+  press.toPdf(sheetPrint(careCardKind, input, pages, writeRecord(one.raw))),
+);
 await measure('SVG of the front', async () => press.toSvg(front));
 await measure('PNG of the front, 300 dpi', () => press.toPng(front, { dpi: 300 }));
 

@@ -97,6 +97,7 @@ const numeric: ReadonlySet<Problem['code']> = new Set([
   'basketsTooLarge',
   'basketsTooWide',
   'rangeOrder',
+  'absenceLong',
 ]);
 
 /** One field by itself: its line in the file says the number, and the range behind it the unit. */

@@ -2,6 +2,7 @@
 import type { Table } from '../core/plan/figure.ts';
 import { unitSuffixes } from '../core/units.ts';
 import { type Catalogue, say } from './catalogue.ts';
+import { dayText } from './date.ts';
 import { figureName } from './figure.ts';
 import { amount, type UnitSystem } from './quantity.ts';
 
@@ -51,6 +52,7 @@ function rowUnit(table: Table, first: string | number | null | undefined): strin
 function word(cell: string, column: string, catalogue: Catalogue): string {
   if (ofFigures.has(column)) return figureName(cell, 1, catalogue);
   if (column === 'product') return say(catalogue, `products.${cell}`);
+  if (column === 'day') return dayText(cell, catalogue);
   const month = /^(\d{4})-(\d{2})$/.exec(cell);
   if (month !== null) return `${say(catalogue, `months.${month[2]}`)} ${month[1]}`;
   return say(catalogue, `tables.cells.${cell}`);

@@ -4,13 +4,14 @@ import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 import { surfaceSteps } from '../../src/core/geometry/surfaceSteps.ts';
 import { volumeStep } from '../../src/core/geometry/volumeStep.ts';
+import { careFor } from '../../src/core/care/routine.ts';
 import type { Plan, Step } from '../../src/core/plan/figure.ts';
 import { planOf } from '../../src/core/plan/planOf.ts';
 import type { System } from '../../src/core/system.ts';
 import type { Sheet } from '../../src/paper/layOut.ts';
 import type { Page } from '../../src/paper/page.ts';
-import { cardPrint } from '../../src/sheets/cardPrint.ts';
-import { careCard } from '../../src/sheets/careCard.tsx';
+import { allSheets } from '../../src/sheets/allSheets.ts';
+import { sheetPrint } from '../../src/sheets/sheetPrint.ts';
 import type { Catalogue } from '../../src/wording/catalogue.ts';
 import { noteSentence } from '../../src/wording/note.ts';
 import { containerAndShare, shapes } from '../core/geometryArbitraries.ts';
@@ -19,7 +20,10 @@ import { systems } from '../systemArbitrary.ts';
 import { at, nodesOf, type SourceFile, sources } from './sourceFiles.ts';
 
 /** Groups of the catalogue whose sentences only a page or a form asks for are looked after there. */
-const plannedGroups = ['notes', 'card', 'modes', 'words', 'months'];
+const plannedGroups = [
+  ...['notes', 'card', 'modes', 'words', 'months'],
+  ...['sitter', 'waterLog', 'startUpLog', 'dipStrip'],
+];
 
 /** Sentences that no plan and no card asks for, each with the reason. */
 const askedElsewhere: Readonly<Record<string, string>> = {};
@@ -172,7 +176,8 @@ async function looking({ root, title, lang }: Sheet): Promise<Page> {
 describe('a sentence', () => {
   const asked = new Set<string>();
   const catalogue = listening(sentences, asked);
-  const words = { catalogue, terms: content.terms, sources: content.sources };
+  const { terms, sources: short } = content;
+  const words = { catalogue, terms, sources: short };
   const notes = plans.flatMap(([, plan]) => Object.values(plan.figures).flatMap((figure) => figure.notes));
 
   test('is there for every note, and has all its numbers', () => {
@@ -205,9 +210,12 @@ describe('a sentence', () => {
     for (const [i, [system, plan]] of plans.slice(0, 100).entries()) {
       for (const units of ['metric', 'us'] as const) {
         const day = `2031-${months[i % 12]}-14`;
-        const input = { system, plan, words, paper: 'A4' as const, units, day };
-        for await (const page of careCard(input, looking)) expect(page.items).toEqual([]);
-        cardPrint(input, [], '');
+        const care = careFor(system, content.care);
+        const input = { system, plan, words, care, paper: 'A4' as const, units, day };
+        for (const kind of allSheets.filter((one) => one.fits(input) === 'yes')) {
+          for await (const page of kind.pages(input, looking)) expect(page.items).toEqual([]);
+          sheetPrint(kind, input, [], '');
+        }
       }
     }
     const keys = plannedGroups.flatMap((name) => leaves(group(name), name));

@@ -1,13 +1,14 @@
 import { execFileSync } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { careFor } from '../../src/core/care/routine.ts';
 import { planOf } from '../../src/core/plan/planOf.ts';
 import { nodePress } from '../../src/paper/node.ts';
 import { readContent } from '../../src/schemas/readContent.ts';
 import { readRecord, writeRecord } from '../../src/schemas/systemRecord.ts';
 import { toSystem } from '../../src/schemas/toSystem.ts';
-import { careCard } from '../../src/sheets/careCard.tsx';
-import { cardPrint } from '../../src/sheets/cardPrint.ts';
+import { careCard, careCardKind } from '../../src/sheets/careCard.tsx';
+import { sheetPrint } from '../../src/sheets/sheetPrint.ts';
 import { testDay } from '../builtSite.ts';
 import { readPdf } from '../paper/readPdf.ts';
 import { typeIbc } from './ibc.ts';
@@ -46,12 +47,14 @@ async function madeHere(record: string, day: string): Promise<Uint8Array> {
   const checked = 'raw' in read ? toSystem(read.raw, content) : read;
   if ('problems' in checked) throw new Error(JSON.stringify(checked.problems));
   const { system, raw } = checked;
-  const words = { catalogue: content.wording['en'] ?? {}, terms: content.terms, sources: content.sources };
-  const input = { system, plan: planOf(system), words, ...raw.sheet, day };
+  const { terms, sources } = content;
+  const words = { catalogue: content.wording['en'] ?? {}, terms, sources };
+  const care = careFor(system, content.care);
+  const input = { system, plan: planOf(system), words, care, ...raw.sheet, day };
   const press = await nodePress();
   const pages = [];
   for await (const page of careCard(input, press.layOut)) pages.push(page);
-  return press.toPdf(cardPrint(input, pages, writeRecord(raw)));
+  return press.toPdf(sheetPrint(careCardKind, input, pages, writeRecord(raw)));
 }
 
 describe('a usual container and a usual pump to start from', () => {

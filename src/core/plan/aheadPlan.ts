@@ -1,6 +1,8 @@
-/** What comes next: fish that the estimates carry, growth, planting, and the stages a system can grow into. */
+/** What comes next: fish that the estimates carry, growth, planting, an absence, and the stages a system can grow into. */
 import type { System } from '../system.ts';
+import { absenceFigures, absenceTables } from './absencePlan.ts';
 import type { BedPlan } from './beds.ts';
+import { dipTables } from './dipPlan.ts';
 import type { Figure, Table } from './figure.ts';
 import { fishEstimates, fishLimitTables } from './fishEstimates.ts';
 import { growthPlan } from './growthPlan.ts';
@@ -40,6 +42,7 @@ export function aheadPlan(
       ...months.figures,
       ...plantingFigures(beds),
       ...stageFigures(system, worked('fishPlanned')),
+      ...absenceFigures(system, worked('feed_g_d')),
     ],
     tables: [
       ...fishLimitTables([...before, ...estimates]),
@@ -47,6 +50,8 @@ export function aheadPlan(
       ...months.tables,
       ...plantingTables(beds),
       ...stageTables(system),
+      ...absenceTables(system, worked('feed_g_d')),
+      ...dipTables(system, levels),
     ],
   };
 }

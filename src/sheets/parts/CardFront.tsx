@@ -3,7 +3,6 @@ import { mm } from '../../paper/measures.ts';
 import { amount, lengthUnit_mm } from '../../wording/quantity.ts';
 import {
   card,
-  emergencies,
   everyDay,
   everyWeek,
   feedWords,
@@ -17,7 +16,7 @@ import {
 import type { SheetInput } from '../sheet.ts';
 import { Column, Heading, Para, TickList } from './blocks.tsx';
 import { CardHead } from './CardHead.tsx';
-import { EmergencyBox } from './EmergencyBox.tsx';
+import { Emergencies } from './Emergencies.tsx';
 import { rule, safe, size, weight } from './look.ts';
 import { SectionPicture } from './SectionPicture.tsx';
 import { TemperatureBar } from './TemperatureBar.tsx';
@@ -76,14 +75,7 @@ export function CardFront({ input, printed }: Props) {
         <Tasks heading={card(input, 'lookFor')} items={lookFor(input)} />
       </div>
       <Temperature input={input} />
-      <EmergencyBox
-        title={card(input, 'wrong')}
-        first={[card(input, 'wrongFirst')]}
-        cases={emergencies(input)}
-        never={card(input, 'never')}
-        call={card(input, 'call')}
-        or={card(input, 'or')}
-      />
+      <Emergencies input={input} />
       <div style={{ display: 'flex', flexDirection: 'column' }}>
         <Para text={card(input, 'cautions')} heavy="heavy" />
         <Para text={card(input, 'defer')} />

@@ -14,6 +14,7 @@ export const size = {
   second: pt(24),
   heading: pt(13),
   text: pt(11),
+  note: pt(9.5),
   source: pt(8.5),
 };
 

@@ -1,21 +1,27 @@
-/** What goes round the pages of a care card: title, language, day, and the system itself to open again. */
+/** What goes round the pages of any sheet: title, language, day, and the system itself to open again. */
 import type { Page } from '../paper/page.ts';
 import type { Print } from '../paper/print.ts';
 import { card } from './cardWords.ts';
-import { careCardTitle } from './careCard.tsx';
 import type { SheetInput } from './sheet.ts';
+import type { SheetKind } from './sheetKind.ts';
 
 /** Name under which the system lies in the PDF. */
 export const recordName = 'system.json';
 
-/** The print of a card that was laid out; the build and the browser make the same one. */
-export function cardPrint(input: SheetInput, pages: readonly Page[], record: string): Print {
+/** The print of a sheet that was laid out; the build and the browser make the same one. */
+export function sheetPrint(
+  kind: SheetKind,
+  input: SheetInput,
+  pages: readonly Page[],
+  record: string,
+): Print {
   return {
     pages,
-    title: careCardTitle(input),
+    title: kind.title(input),
     lang: 'en',
-    subject: card(input, 'pdfSubject'),
+    subject: kind.subject(input),
     date: input.day,
+    scale: kind.scale,
     attachment: {
       name: recordName,
       mime: 'application/json',

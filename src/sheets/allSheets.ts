@@ -1,0 +1,9 @@
+/** Every kind of sheet, in the order in which a keeper needs them. */
+import { careCardKind } from './careCard.tsx';
+import { dipStrip } from './dipStrip.tsx';
+import type { SheetKind } from './sheetKind.ts';
+import { sittersSheet } from './sittersSheet.tsx';
+import { startUpLog } from './startUpLog.tsx';
+import { waterLog } from './waterLog.tsx';
+
+export const allSheets: readonly SheetKind[] = [careCardKind, sittersSheet, startUpLog, waterLog, dipStrip];

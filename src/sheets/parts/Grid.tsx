@@ -1,0 +1,69 @@
+/** A ruled table to write in: heads, and rows high enough for a hand. */
+import { mm } from '../../paper/measures.ts';
+import { rule, size, weight } from './look.ts';
+
+export type GridColumn = {
+  readonly head: string;
+  readonly width: number;
+};
+
+type Props = {
+  readonly columns: readonly GridColumn[];
+  readonly rows: readonly (readonly string[])[];
+  readonly rowHeight: number;
+};
+
+const line = `${rule.thin}px solid black`;
+
+export function Grid({ columns, rows, rowHeight }: Props) {
+  return (
+    <div
+      data-role="Table"
+      style={{
+        display: 'flex',
+        flexDirection: 'column',
+        borderLeft: line,
+        borderTop: `${rule.thinBox}px solid black`,
+      }}
+    >
+      <Row columns={columns} cells={columns.map(({ head }) => head)} height={mm(11)} kind="TH" />
+      {rows.map((cells) => (
+        <Row columns={columns} cells={cells} height={rowHeight} kind="TD" />
+      ))}
+    </div>
+  );
+}
+
+type RowProps = {
+  readonly columns: readonly GridColumn[];
+  readonly cells: readonly string[];
+  readonly height: number;
+  readonly kind: 'TH' | 'TD';
+};
+
+function Row({ columns, cells, height, kind }: RowProps) {
+  return (
+    <div data-role="TR" style={{ display: 'flex', height, borderBottom: line }}>
+      {columns.map(({ width }, index) => (
+        <div
+          data-role={kind === 'TD' && index === 0 ? 'TH' : kind}
+          style={{
+            display: 'flex',
+            alignItems: 'center',
+            width,
+            flexShrink: 0,
+            boxSizing: 'border-box',
+            paddingLeft: mm(1.2),
+            paddingRight: mm(0.6),
+            borderRight: line,
+            fontSize: kind === 'TH' ? size.note : size.text,
+            fontWeight: kind === 'TH' ? weight.heavy : weight.text,
+            lineHeight: 1.1,
+          }}
+        >
+          {cells[index] ?? ''}
+        </div>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,20 @@
+/** Sentences of the sheets beside the care card, each sheet's in a group of its own. */
+import { say } from '../wording/catalogue.ts';
+import type { SheetInput } from './sheet.ts';
+
+type SheetGroup = 'sitter' | 'waterLog' | 'startUpLog' | 'dipStrip';
+
+/** A sentence of a sheet. */
+export function told(
+  input: SheetInput,
+  group: SheetGroup,
+  key: string,
+  values: Readonly<Record<string, string>> = {},
+): string {
+  return say(input.words.catalogue, `${group}.${key}`, values);
+}
+
+/** The rows of a table of the plan; none where the plan has no such table. */
+export function rowsOf(input: SheetInput, key: string): readonly (readonly (string | number | null)[])[] {
+  return input.plan.tables.find((table) => table.key === key)?.rows ?? [];
+}
