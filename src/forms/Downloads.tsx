@@ -11,7 +11,8 @@ const others: readonly FileKind[] = ['png', 'svg', 'json'];
 export function Downloads({ view, session }: { readonly view: View; readonly session: Session }) {
   const { catalogue } = useForm().content;
   const closed = view.state === 'stale';
-  const button = (kind: FileKind, look: string) => (
+  const sheets = view.card?.answers.sheets ?? [];
+  const button = (kind: FileKind, look: string, text: string) => (
     <button
       key={kind}
       type="button"
@@ -20,15 +21,19 @@ export function Downloads({ view, session }: { readonly view: View; readonly ses
       aria-describedby="files-note"
       onClick={() => session.download(kind)}
     >
-      {view.making === kind ? planner(catalogue, 'files.making') : planner(catalogue, `act.${kind}`)}
+      {view.making === kind ? planner(catalogue, 'files.making') : text}
     </button>
   );
   return (
     <section class="files" aria-labelledby="files-title">
       <h2 id="files-title">{planner(catalogue, 'files.title')}</h2>
       <div class="row">
-        {button('pdf', 'main')}
-        {others.map((kind) => button(kind, ''))}
+        {button('pdf', 'main', planner(catalogue, 'act.pdf'))}
+        {others.map((kind) => button(kind, '', planner(catalogue, `act.${kind}`)))}
+      </div>
+      <h3>{planner(catalogue, 'files.sheets')}</h3>
+      <div class="row">
+        {sheets.map(({ id, name }) => button(id, '', planner(catalogue, 'act.sheet', { name })))}
       </div>
       <p class="quiet" id="files-note">
         {planner(catalogue, closed ? 'files.inTheWay' : 'files.drop')}

@@ -8,7 +8,7 @@ import { planner } from './words.ts';
 
 type GroupProps = {
   readonly place: Place;
-  readonly name: 'bucketTest' | 'pipe' | 'timer' | 'curve' | 'air' | 'tap';
+  readonly name: 'bucketTest' | 'pipe' | 'timer' | 'curve' | 'air' | 'tap' | 'absence';
   readonly children: ComponentChildren;
 };
 

@@ -6,6 +6,7 @@ import { type PartName, textAt, withPart } from './draft.ts';
 import { inUnits } from './draftOf.ts';
 import { ChoiceField, DayField, GroupTroubles, NumberField, TextField } from './fields.tsx';
 import { idOf, useForm } from './form.ts';
+import { OptionalGroup } from './OptionalGroup.tsx';
 import { PumpFields } from './PumpFields.tsx';
 import { VesselFields } from './VesselFields.tsx';
 import { WaterFields } from './WaterFields.tsx';
@@ -71,6 +72,10 @@ function FishFields() {
       <DayField place={['fish', 'weighed']} need="optional" />
       <NumberField place={['fish', 'massAdult_g']} need="optional" />
       <NumberField place={['fish', 'keeperRation_frac']} need="optional" />
+      <OptionalGroup place={['absence']} name="absence">
+        <DayField place={['absence', 'from']} />
+        <DayField place={['absence', 'to']} />
+      </OptionalGroup>
     </>
   );
 }

@@ -3,7 +3,9 @@ import type { Figure } from '../core/plan/figure.ts';
 import type { Note } from '../core/note.ts';
 import { feedWords, type FeedWords, figureOf } from '../sheets/cardWords.ts';
 import { figureName, figureValue } from '../wording/figure.ts';
+import { allSheets } from '../sheets/allSheets.ts';
 import type { SheetInput } from '../sheets/sheet.ts';
+import type { SheetId } from '../sheets/sheetKind.ts';
 import { noteSentence } from '../wording/note.ts';
 import { stepLine } from '../wording/step.ts';
 import { tableWords, type TableWords } from '../wording/table.ts';
@@ -26,6 +28,8 @@ export type Answers = {
   readonly first: readonly FigureWords[];
   readonly more: readonly FigureWords[];
   readonly tables: readonly TableWords[];
+  /** Other sheets that this system has something for. */
+  readonly sheets: readonly { readonly id: Exclude<SheetId, 'care-card'>; readonly name: string }[];
 };
 
 const firstKeys = [
@@ -50,6 +54,9 @@ export function answersOf(input: SheetInput): Answers {
     cautions: sentences('caution', input),
     first: firstKeys.flatMap((key) => (figureOf(input, key) ? [wordsOf(input, key)] : [])),
     tables: input.plan.tables.map((table) => tableWords(table, input.words.catalogue, input.units)),
+    sheets: allSheets.flatMap((kind) =>
+      kind.id === 'care-card' || kind.fits(input) === 'no' ? [] : [{ id: kind.id, name: kind.name(input) }],
+    ),
     more: figures.filter((figure) => !isFirst(figure)).map((figure) => wordsOf(input, figure.key)),
   };
 }

@@ -8,9 +8,11 @@ import type { SystemFile } from '../schemas/systemFile.ts';
 import { writeRecord } from '../schemas/systemRecord.ts';
 import { toSystem } from '../schemas/toSystem.ts';
 import { careCard, careCardKind } from '../sheets/careCard.tsx';
+import { allSheets } from '../sheets/allSheets.ts';
 import type { SheetInput } from '../sheets/sheet.ts';
+import type { SheetId } from '../sheets/sheetKind.ts';
 import { sheetPrint } from '../sheets/sheetPrint.ts';
-import type { FileKind, Job, MadeFile, PlannerContent } from './messages.ts';
+import type { Job, MadeFile, PlannerContent } from './messages.ts';
 
 /** Fine enough for a laser printer; the build prints its pictures alike. */
 const dpi = 300;
@@ -60,8 +62,27 @@ export function cardMaker(press: () => Promise<Press>): CardMaker {
   }
 }
 
+/** Another sheet of the same system as PDF. `mayGoOn` is asked before each layout. */
+export async function sheetFile(
+  id: SheetId,
+  { input, raw }: Extract<Checked, { readonly input: SheetInput }>,
+  press: Press,
+  mayGoOn: () => Promise<void>,
+): Promise<MadeFile> {
+  const kind = allSheets.find((one) => one.id === id);
+  if (kind === undefined) throw new RangeError(`there is no sheet ${id}`);
+  const pages: Page[] = [];
+  const sheets = kind.pages(input, async (sheet) => {
+    await mayGoOn();
+    return press.layOut(sheet);
+  });
+  for await (const page of sheets) pages.push(page);
+  const bytes = await press.toPdf(sheetPrint(kind, input, pages, writeRecord(raw)));
+  return { name: `${raw.id}-${id}.pdf`, mime: 'application/pdf', bytes: new Uint8Array(bytes) };
+}
+
 export async function fileOf(
-  file: FileKind,
+  file: 'pdf' | 'png' | 'svg' | 'json',
   pages: readonly Page[],
   { input, raw }: Extract<Checked, { readonly input: SheetInput }>,
   press: Press,

@@ -6,6 +6,7 @@ import type { Facts } from '../schemas/facts.ts';
 import type { SourceFile } from '../schemas/source.ts';
 import type { Starts } from '../schemas/starts.ts';
 import type { SystemFile } from '../schemas/systemFile.ts';
+import type { SheetId } from '../sheets/sheetKind.ts';
 import type { TermFile } from '../schemas/term.ts';
 import type { WordingFile } from '../schemas/wording.ts';
 import type { Answers } from './answers.ts';
@@ -22,7 +23,8 @@ export type PlannerContent = {
   readonly systems: Readonly<Record<string, SystemFile>>;
 };
 
-export type FileKind = 'pdf' | 'png' | 'svg' | 'json';
+/** The card in its forms, or another sheet as PDF. */
+export type FileKind = 'pdf' | 'png' | 'svg' | 'json' | Exclude<SheetId, 'care-card'>;
 
 /** A system and the day that is printed on its card. */
 export type Job = { readonly raw: unknown; readonly day: string };

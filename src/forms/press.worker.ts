@@ -7,8 +7,8 @@ import { CoverError } from '../paper/cover.ts';
 import type { Page } from '../paper/page.ts';
 import type { Press } from '../paper/press.ts';
 import { answersOf } from './answers.ts';
-import { cardMaker, checkedInput, fileOf } from './cardMaker.ts';
-import type { Ask, PlannerContent, Told } from './messages.ts';
+import { cardMaker, checkedInput, fileOf, sheetFile } from './cardMaker.ts';
+import type { Ask, FileKind, PlannerContent, Told } from './messages.ts';
 import { openRecord } from './openRecord.ts';
 
 type Asked<Kind extends Ask['kind']> = Extract<Ask, { readonly kind: Kind }>;
@@ -77,9 +77,18 @@ async function draw(ask: Asked<'draw'>): Promise<void> {
 async function make({ turn, raw, day, file }: Asked<'make'>): Promise<void> {
   const checked = checkedInput({ raw, day }, started());
   if ('problems' in checked) return tell({ kind: 'problems', turn, problems: checked.problems });
+  if (!isCard(file)) {
+    const made = await sheetFile(file, checked, await thePress(), messagesRead);
+    return tell({ kind: 'made', turn, made });
+  }
   const pages: Page[] = [];
   for await (const page of sides({ raw, day }, checked.input, messagesRead)) pages.push(page);
   tell({ kind: 'made', turn, made: await fileOf(file, pages, checked, await thePress()) });
+}
+
+/** The forms of the card; everything else is another sheet. */
+function isCard(file: FileKind): file is 'pdf' | 'png' | 'svg' | 'json' {
+  return ['pdf', 'png', 'svg', 'json'].includes(file);
 }
 
 async function open({ turn, bytes }: Asked<'open'>): Promise<void> {

@@ -1,9 +1,17 @@
 /** Every kind of sheet, in the order in which a keeper needs them. */
 import { careCardKind } from './careCard.tsx';
 import { dipStrip } from './dipStrip.tsx';
+import { planningWorksheet } from './planningWorksheet.tsx';
 import type { SheetKind } from './sheetKind.ts';
 import { sittersSheet } from './sittersSheet.tsx';
 import { startUpLog } from './startUpLog.tsx';
 import { waterLog } from './waterLog.tsx';
 
-export const allSheets: readonly SheetKind[] = [careCardKind, sittersSheet, startUpLog, waterLog, dipStrip];
+export const allSheets: readonly SheetKind[] = [
+  careCardKind,
+  planningWorksheet,
+  startUpLog,
+  waterLog,
+  dipStrip,
+  sittersSheet,
+];

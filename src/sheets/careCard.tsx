@@ -35,6 +35,7 @@ export async function* careCard(input: SheetInput, layOut: LayOut): AsyncGenerat
 /** The card among the other sheets. */
 export const careCardKind: SheetKind = {
   id: 'care-card',
+  name: (input) => card(input, 'kind'),
   title: careCardTitle,
   subject: (input) => card(input, 'pdfSubject'),
   pages: careCard,

@@ -16,6 +16,7 @@ const perPage = 3;
 
 export const dipStrip: SheetKind = {
   id: 'dip-strip',
+  name: (input) => told(input, 'dipStrip', 'kind'),
   title,
   subject: (input) => told(input, 'dipStrip', 'pdfSubject'),
   pages,

@@ -6,9 +6,19 @@ import type { SheetInput } from './sheet.ts';
 /** The press's way from a tree to a page. */
 export type LayOut = (sheet: Sheet) => Promise<Page>;
 
+/** Part of the names of a sheet's files. */
+export type SheetId =
+  | 'care-card'
+  | 'sitters-sheet'
+  | 'start-up-log'
+  | 'water-and-feed-log'
+  | 'dip-strip'
+  | 'planning-worksheet';
+
 export type SheetKind = {
-  /** Part of the names of its files: `sitters-sheet`. */
-  readonly id: string;
+  readonly id: SheetId;
+  /** What it is called where sheets are chosen from. */
+  readonly name: (input: SheetInput) => string;
   readonly title: (input: SheetInput) => string;
   /** What it is for, as the PDF tells it. */
   readonly subject: (input: SheetInput) => string;

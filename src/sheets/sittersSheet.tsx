@@ -20,6 +20,7 @@ const rowHeight = mm(7.2);
 
 export const sittersSheet: SheetKind = {
   id: 'sitters-sheet',
+  name: (input) => told(input, 'sitter', 'kind'),
   title,
   subject: (input) => told(input, 'sitter', 'pdfSubject'),
   pages,

@@ -20,6 +20,7 @@ const rowHeight = mm(6);
 
 export const startUpLog: SheetKind = {
   id: 'start-up-log',
+  name: (input) => told(input, 'startUpLog', 'kind'),
   title,
   subject: (input) => told(input, 'startUpLog', 'pdfSubject'),
   pages,

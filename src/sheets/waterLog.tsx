@@ -15,6 +15,7 @@ const daysOfMonth = 31;
 
 export const waterLog: SheetKind = {
   id: 'water-and-feed-log',
+  name: (input) => told(input, 'waterLog', 'kind'),
   title,
   subject: (input) => told(input, 'waterLog', 'pdfSubject'),
   pages,

@@ -72,34 +72,64 @@ function termName(key: string, terms: Terms): string {
   return terms[key]?.name ?? key;
 }
 
+/** A word of a step, or a number with the name of what it is. */
+export type StepPart =
+  | { readonly kind: 'word'; readonly text: string }
+  | {
+      readonly kind: 'number';
+      readonly term: string;
+      /** Only where it stands for the first time. */
+      readonly name: string;
+      /** With its unit. */
+      readonly text: string;
+      readonly unit: string;
+    };
+
+/** What a step is read from: words and numbers in turn, then its result. */
+export type StepParts = { readonly parts: readonly StepPart[]; readonly result: StepPart };
+
+/** A step in parts, for a sheet that leaves some of its numbers open. */
+export function stepParts(step: Step, catalogue: Catalogue, terms: Terms): StepParts {
+  const digits = digitsOf(step);
+  const bySign = new Map(step.symbols.map((symbol) => [symbol.sign, symbol]));
+  const named = new Set<string>();
+  const parts = (step.formula.match(/[A-Za-z][A-Za-z0-9]*|[^A-Za-z]+/g) ?? []).map((token): StepPart => {
+    const symbol = bySign.get(token);
+    if (symbol === undefined) return { kind: 'word', text: token };
+    const first = !named.has(token);
+    named.add(token);
+    return numberOf(symbol, first ? termName(symbol.term, terms) : '', digits);
+  });
+  return { parts: spoken(parts, catalogue), result: numberOf(step.gives, '', digits) };
+}
+
+function numberOf(of: Quantity, name: string, digits: number): StepPart {
+  const unit = signs[of.unit] ?? of.unit;
+  return { kind: 'number', term: of.term, name, text: worked(of, digits), unit };
+}
+
 /**
  * The step with every number after its name: "rounded down (wet media 300 L ÷ media per fish 25 L) = 12".
  * A name stands only at its first number. A looked-up figure is only its value.
  */
 export function stepLine(step: Step, catalogue: Catalogue, terms: Terms): string {
-  const digits = digitsOf(step);
-  const result = worked(step.gives, digits);
-  if (step.formula === '') return result;
-  return `${spoken(withNumbers(step, terms, digits), catalogue)} = ${result}`;
+  const { parts, result } = stepParts(step, catalogue, terms);
+  const line = parts
+    .map((part) => (part.kind === 'number' && part.name !== '' ? `${part.name} ${part.text}` : part.text))
+    .join('');
+  return line === '' ? result.text : `${line} = ${result.text}`;
 }
 
-/** Every sign of the formula replaced by its name and number; functions and digits stay. */
-function withNumbers(step: Step, terms: Terms, digits: number): string {
-  const bySign = new Map(step.symbols.map((symbol) => [symbol.sign, symbol]));
-  const named = new Set<string>();
-  return step.formula.replace(/[A-Za-z][A-Za-z0-9]*/g, (sign) => {
-    const symbol = bySign.get(sign);
-    if (symbol === undefined) return sign;
-    const first = !named.has(sign);
-    named.add(sign);
-    const number = worked(symbol, digits);
-    return first ? `${termName(symbol.term, terms)} ${number}` : number;
-  });
-}
-
-function spoken(formula: string, catalogue: Catalogue): string {
-  return formula
-    .replace(/\bfloor\(/g, `${say(catalogue, 'words.roundDown')}(`)
-    .replace(/\bmin\(/g, `${say(catalogue, 'words.leastOf')}(`)
-    .replace(/\bsqrt\(/g, '√(');
+/** Functions by their names in the reader's language; their bracket stands in the next part. */
+function spoken(parts: readonly StepPart[], catalogue: Catalogue): readonly StepPart[] {
+  const names: Readonly<Record<string, string>> = {
+    floor: say(catalogue, 'words.roundDown'),
+    min: say(catalogue, 'words.leastOf'),
+    sqrt: '√',
+  };
+  return parts.map((part) =>
+    part.kind === 'word' && Object.hasOwn(names, part.text)
+      ? { kind: 'word', text: names[part.text] ?? part.text }
+      : part,
+  );
 }

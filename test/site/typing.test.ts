@@ -57,6 +57,19 @@ async function madeHere(record: string, day: string): Promise<Uint8Array> {
   return press.toPdf(sheetPrint(careCardKind, input, pages, writeRecord(raw)));
 }
 
+describe('another sheet', () => {
+  test('is made as a PDF of its own, and opens the system again', async () => {
+    const { page, close } = await site.visit('/planner/');
+    await current(page);
+    const { name, bytes } = await downloaded(page, 'Sitter’s sheet (PDF)');
+    expect(name).toMatch(/-sitters-sheet\.pdf$/);
+    const read = await readPdf(bytes);
+    expect(read.pages.length).toBeGreaterThan(0);
+    expect(read.attachments.map(({ filename }) => filename)).toEqual(['system.json']);
+    await close();
+  });
+});
+
 describe('a usual container and a usual pump to start from', () => {
   test('fill in the fields, by keyboard, and everything can be written over and is kept', async () => {
     const { page, complaints, close } = await site.visit('/planner/');

@@ -2,7 +2,7 @@
 import { dateOf, dayNumber_d } from '../calendar.ts';
 import type { System } from '../system.ts';
 import type { Figure, Table } from './figure.ts';
-import { byHand, figure, quantity } from './write.ts';
+import { byHand, figure, lookup, quantity } from './write.ts';
 
 /**
  * Days of absence and feed to weigh out.
@@ -22,7 +22,7 @@ export function absenceFigures(system: System, feed_g_d: number | null): readonl
     unit: 'd',
     safeSide: 'up',
     confidence: 'measured',
-    steps: [],
+    steps: [lookup(quantity('d', 'absence', days, 'd'), 'keeper')],
   });
   if (feed_g_d === null) return [length];
   const value = feed_g_d * days;

@@ -4,6 +4,7 @@ import type { Range } from '../system.ts';
 import { type BedPlan, floodsAndDrains } from './beds.ts';
 import type { Figure } from './figure.ts';
 import { type LowerVessel, waterBelow_L, waterSteps } from './lowerVessel.ts';
+import { mostMovedSteps } from './mostMoved.ts';
 import { byHand, figure, quantity } from './write.ts';
 
 /**
@@ -75,6 +76,7 @@ export function movedFigure(beds: readonly BedPlan[], moved: Range): Figure {
  * @param source the pump's vessel and the baskets in it
  * @param at water of the fish tank and of the pump's vessel at their full lines, and of the latter with all beds full
  * @param moved range of what the beds take
+ * @param beds the beds, worked out
  * @returns tankLow_L or sumpLow_L, the level in mm, drawdown_mm; with a sump also the tank, which stands
  * @source geometry; commonPractice for the tank that overflows into a sump
  */
@@ -87,6 +89,7 @@ export function lowFigures(
     readonly low_mm: number;
   },
   moved: Range,
+  beds: readonly BedPlan[],
 ): readonly Figure[] {
   const { name, vessel } = source;
   const { before_L, low_L, low_mm } = at;
@@ -99,6 +102,7 @@ export function lowFigures(
     safeSide: 'down',
     confidence: 'estimate',
     steps: [
+      ...mostMovedSteps(beds, moved.high),
       byHand(
         quantity('L', `${name}Low`, low_L, 'L'),
         'F − M',

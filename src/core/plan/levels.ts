@@ -67,6 +67,7 @@ export function levels(system: System, beds: readonly BedPlan[]): Levels {
         source,
         { tankFull_L, before_L: sourceFull_L, low_L: sourceLow_L, low_mm: sourceLow_mm },
         moved,
+        beds,
       ),
       ...tankToBedFigures(system, beds, tankFull_L + (system.sump ? sourceFull_L : 0)),
       ...cut.figures,
