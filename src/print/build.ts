@@ -11,7 +11,7 @@ import { readContent } from '../schemas/readContent.ts';
 import { problemLine } from '../wording/problem.ts';
 import { clearUp, freshFolder, swapIn } from './freshFolder.ts';
 import { printAll } from './printAll.ts';
-import { buildPages, shareCards } from './site.ts';
+import { buildPages, shareSheets } from './site.ts';
 
 const { values: told } = parseArgs({
   options: {
@@ -59,7 +59,7 @@ async function make(content: Content, fresh: string): Promise<readonly string[]>
   if (refused.length > 0) return refused.sort();
   say('Pages');
   await buildPages(site);
-  await shareCards(content.systems, printed, site);
+  await shareSheets(content.systems, printed, site);
   return [];
 }
 

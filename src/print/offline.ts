@@ -3,8 +3,8 @@ import { createHash } from 'node:crypto';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 
-/** Pictures for handing on are large and not needed to work; everything else is kept. */
-const leftOut = /(^|\/)(sw\.js|sheets\/.*\.png)$/;
+/** Pictures for handing on are large, and the planner makes the other sheets by itself; everything else is kept. */
+const leftOut = /(^|\/)(sw\.js|sheets\/.*\.png|sheets\/.*-(worksheet|log|strip|sheet)\.pdf)$/;
 
 /** Lists the finished site and writes `sw.js` into it. */
 export async function writeOffline(site: string): Promise<void> {

@@ -1,5 +1,5 @@
 /** The site: built by Astro into its own folder, then the sheets of shared systems, then the list for offline use. */
-import { copyFile, mkdir } from 'node:fs/promises';
+import { copyFile, mkdir, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'astro';
 import type { ReadSystem } from '../schemas/content.ts';
@@ -10,8 +10,8 @@ export async function buildPages(folder: string): Promise<void> {
   await build({ root: process.cwd(), outDir: folder, logLevel: 'warn' });
 }
 
-/** Puts the cards of shared systems, and only theirs, beside the pages. */
-export async function shareCards(
+/** Puts the sheets of shared systems, and only theirs, beside the pages: the card under the system's own name. */
+export async function shareSheets(
   systems: readonly ReadSystem[],
   printed: string,
   site: string,
@@ -22,6 +22,12 @@ export async function shareCards(
     await copyFile(join(printed, id, 'care-card.pdf'), join(into, `${id}.pdf`));
     await copyFile(join(printed, id, 'care-card-1.svg'), join(into, `${id}.svg`));
     await copyFile(join(printed, id, 'care-card-1.png'), join(into, `${id}.png`));
+    const others = (await readdir(join(printed, id))).filter(isOtherSheet);
+    for (const name of others) await copyFile(join(printed, id, name), join(into, `${id}-${name}`));
   }
   await writeOffline(site);
+}
+
+function isOtherSheet(name: string): boolean {
+  return name.endsWith('.pdf') && name !== 'care-card.pdf';
 }

@@ -17,7 +17,7 @@ describe('the whole build', () => {
   const built = inject('built');
 
   test('succeeds and tells how far it is', () => {
-    expect(built.log).toContain('Care cards: 13 of 13');
+    expect(built.log).toContain('Systems printed: 13 of 13');
     expect(built.code, built.log).toBe(0);
   });
 
@@ -35,9 +35,12 @@ describe('the whole build', () => {
 
   test('shares the sheets of shared systems and of no others', async () => {
     const { content } = await readContent('content');
-    const shared = content.systems.filter((system) => system.shared).map((system) => `${system.id}.pdf`);
+    const shared = content.systems.filter((system) => system.shared).map((system) => system.id);
     const sheets = await readdir(join(built.out, 'site', 'sheets'));
-    expect(sheets.filter((name) => name.endsWith('.pdf')).sort()).toEqual(shared.sort());
+    const ids = shared.flatMap((id) => [`${id}.pdf`, `${id}-planning-worksheet.pdf`]);
+    expect(sheets).toEqual(expect.arrayContaining(ids));
+    const strangers = sheets.filter((name) => !shared.some((id) => name.startsWith(id)));
+    expect(strangers).toEqual([]);
     expect(shared.length).toBeLessThan(content.systems.length);
   });
 
@@ -102,7 +105,9 @@ describe('a build that cannot be finished', () => {
   test('leaves the last good build alone when it is killed half-way, and the next one clears up', async () => {
     const { home, content, dist } = await freshHome(6);
     const kept = await oldBuild(dist);
-    const killed = await runBuild(content, dist, (out) => (out.includes('Care cards: 3') ? 'kill' : 'go on'));
+    const killed = await runBuild(content, dist, (out) =>
+      out.includes('Systems printed: 3') ? 'kill' : 'go on',
+    );
     expect(killed.code).not.toBe(0);
     expect(await readFile(kept, 'utf8')).toBe('the last good build');
     const left = (await readdir(home)).filter((name) => name.startsWith('.dist-'));
