@@ -96,7 +96,8 @@ function FigureList({ figures }: { readonly figures: readonly FigureWords[] }) {
 /** A wide table scrolls in its own frame, by keyboard too. */
 function PlanTable({ table }: { readonly table: TableWords }) {
   return (
-    <div class="wide" role="region" aria-label={table.title} tabIndex={0}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard
+    <section class="wide" aria-label={table.title} tabIndex={0}>
       <table>
         <caption>{table.title}</caption>
         <thead>
@@ -124,6 +125,6 @@ function PlanTable({ table }: { readonly table: TableWords }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
