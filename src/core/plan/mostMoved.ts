@@ -8,7 +8,7 @@ import { byHand, quantity } from './write.ts';
  * @param beds all beds, worked out
  * @param most_L their sum
  * @returns one step; none where nothing floods
- * @source the media's own file or the keeper's bucket test
+ * @source geometry; void fractions as each media's file or the bucket test says
  */
 export function mostMovedSteps(beds: readonly BedPlan[], most_L: number): readonly Step[] {
   const flooding = beds.filter((bed) => bed.moved_L.high > 0);
