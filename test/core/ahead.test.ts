@@ -108,3 +108,14 @@ describe('electricity', () => {
     expect(planOf({ ...ibc, pricePerKWh: null }).figures['energyCostYear']).toBeUndefined();
   });
 });
+
+describe('a bed with no room on top', () => {
+  test('as a drum on its side, full to where it closes, has no places, and still a plan', () => {
+    const drum = { shape: 'lyingCylinder', diameter_mm: 500, length_mm: 800, depth_mm: 500 } as const;
+    const full = { container: drum, mediaDepth_mm: 500, waterLine_mm: 400 };
+    const closed = planOf({ ...ibc, beds: ibc.beds.map((bed) => ({ ...bed, ...full })) });
+    expect(figure(closed, 'bed1.placesSquare').value).toBe(0);
+    expect(figure(closed, 'bed1.placesOffset').value).toBe(0);
+    expect(rows(closed, 'placesBySpacing').every(([, square]) => square === 0)).toBe(true);
+  });
+});

@@ -15,7 +15,7 @@ const drains = fc.constantFrom<Drains>('siphon', 'hole', 'lip');
 const rhythm = fc.option(fc.record({ on_s: between(60, 1800), off_s: between(60, 1800) }), { nil: null });
 
 /** Long enough for some rounds of most beds. */
-const until_s = 6000;
+const until_s = 4000;
 
 function onTime_s({ on_s, off_s }: Rhythm, time_s: number): number {
   const rounds = Math.floor(time_s / (on_s + off_s));

@@ -1,6 +1,7 @@
 /** What a law is: a sentence, anything to try it on, and a check that throws where it does not hold. */
 import fc from 'fast-check';
 import type { Plan } from '../../src/core/plan/figure.ts';
+import { planOf } from '../../src/core/plan/planOf.ts';
 import type { System } from '../../src/core/system.ts';
 import type { SystemFile } from '../../src/schemas/systemFile.ts';
 
@@ -41,9 +42,15 @@ export type Change = {
   /** Above 0 to 1. */
   readonly share: number;
   readonly mass_g: number;
-  readonly present: number;
   readonly more: number;
 };
+
+/** What is drawn at random; the plan is worked out under the eyes of the laws, so that one that fails is told like them. */
+export type Drawn = Omit<PlanCase, 'plan'>;
+
+export function withPlan(drawn: Drawn): PlanCase {
+  return { ...drawn, plan: planOf(drawn.system) };
+}
 
 /** A law of whole plans: all of them are tried on the same systems. */
 export type PlanLaw = { readonly name: string; readonly holds: (one: PlanCase) => void };

@@ -1,11 +1,10 @@
 /** All laws. `npm test` tries each on 200 cases, `npm run prove` on 100,000. */
 import fc from 'fast-check';
-import { planOf } from '../../src/core/plan/planOf.ts';
 import { written } from '../systemArbitrary.ts';
 import { fillingLaws } from './filling.ts';
 import { flowLaws } from './flow.ts';
 import { geometryLaws } from './geometry.ts';
-import type { FormulaLaw, PlanCase, PlanLaw } from './law.ts';
+import type { Drawn, FormulaLaw, PlanLaw } from './law.ts';
 import { planFigureLaws } from './planFigures.ts';
 import { planFishLaws } from './planFish.ts';
 import { planWaterLaws } from './planWater.ts';
@@ -24,21 +23,17 @@ const change = fc.record({
   by: fc.double({ min: 1, max: 3, noNaN: true }),
   share: fc.double({ min: 0.01, max: 1, noNaN: true }),
   mass_g: fc.double({ min: 1, max: 3000, noNaN: true }),
-  present: fc.integer({ min: 1, max: 200 }),
   more: fc.nat(100),
 });
 
-/** Random systems, each with its plan and a change that laws may make. */
-export const planCases: fc.Arbitrary<PlanCase> = fc
-  .tuple(written(), change)
-  .map(([{ system, raw }, one]) => ({
-    system,
-    raw,
-    plan: planOf(system),
-    change: one,
-    // What a person would have to write to see it again; the plan follows from it.
-    [fc.toStringMethod]: () => JSON.stringify({ written: raw, change: one }),
-  }));
+/** Random systems, each with a change that laws may make. */
+export const drawn: fc.Arbitrary<Drawn> = fc.tuple(written(), change).map(([{ system, raw }, one]) => ({
+  system,
+  raw,
+  change: one,
+  // What a person would have to write to see it again; the plan follows from it.
+  [fc.toStringMethod]: () => JSON.stringify({ written: raw, change: one }),
+}));
 
 /** The sentences of all laws, each once, however many shapes it is tried on. */
 export function lawNames(): readonly string[] {

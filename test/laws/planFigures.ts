@@ -24,6 +24,11 @@ const searched = ['tankLow_mm', 'sumpLow_mm'];
 /** Laws of figures. */
 export const planFigureLaws: readonly PlanLaw[] = [
   {
+    // Most of it is done before: the plan was worked out without a throw.
+    name: 'every system that its checks let through has a plan',
+    holds: ({ system, plan }) => equal(plan.systemId, system.id),
+  },
+  {
     name: 'no number anywhere in a plan is endless or none at all',
     holds: ({ plan }) => everyNumber(plan, 'plan', finite),
   },

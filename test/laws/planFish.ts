@@ -1,10 +1,11 @@
 /** Laws of whole plans: fish, feed, air and ammonia. More of what is hard on the water never makes it look better. */
 import type { Plan } from '../../src/core/plan/figure.ts';
 import { planOf } from '../../src/core/plan/planOf.ts';
+import { waterFigures } from '../../src/core/plan/waterPlan.ts';
 import type { Bed, System } from '../../src/core/system.ts';
 import { atMost, equal } from './claims.ts';
 import type { PlanLaw } from './law.ts';
-import { fed, fedInLargerTank, fewAndMany, isThere, value, withFish } from './planParts.ts';
+import { fed, fedInLargerTank, fedMany, isThere, tableFish, value, withFish } from './planParts.ts';
 
 const counts = ['fishByBed', 'fishByTank', 'fishByDensity', 'fishPlanned'] as const;
 
@@ -19,9 +20,11 @@ function noLess(before: Plan, after: Plan, keys: readonly string[]): void {
 const limits: readonly PlanLaw[] = [
   {
     name: 'a larger adult fish never means more fish',
-    holds: ({ system, change: { mass_g, by } }) => {
-      const large = planOf(withFish(system, { massAdult_g: mass_g * by }));
-      noLess(large, planOf(withFish(system, { massAdult_g: mass_g })), counts);
+    holds: (one) => {
+      const { mass_g } = one.change;
+      const other = planOf(withFish(one.system, { massAdult_g: mass_g }));
+      const [small, large] = mass_g < tableFish.massAdult_g ? [other, fed(one)] : [fed(one), other];
+      noLess(large, small, counts);
     },
   },
   {
@@ -59,8 +62,7 @@ const loads: readonly PlanLaw[] = [
   {
     name: 'more fish never need less feed, water or oxygen, and never leave less ammonia or solids',
     holds: (one) => {
-      const [few, many] = fewAndMany(one);
-      noLess(few, many, [
+      noLess(fed(one), fedMany(one), [
         'feed_g_d',
         'fishNeed_L',
         'fishMass_kg',
@@ -73,19 +75,17 @@ const loads: readonly PlanLaw[] = [
   {
     name: 'more fish never have more time in hand',
     holds: (one) => {
-      const [few, many] = fewAndMany(one);
-      noLess(many, few, ['timeInHand_min']);
-      equal(isThere(many, 'timeInHand_min'), isThere(few, 'timeInHand_min'));
+      noLess(fedMany(one), fed(one), ['timeInHand_min']);
+      equal(isThere(fedMany(one), 'timeInHand_min'), isThere(fed(one), 'timeInHand_min'));
     },
   },
   {
     name: 'more feed never makes less ammonia, uses less alkalinity or asks for less surface and air',
-    holds: ({ system, change: { share, by } }) => {
-      const ration = 0.03 * share;
-      const lean = planOf(withFish(system, { keeperRation_frac: ration }));
-      const rich = planOf(withFish(system, { keeperRation_frac: ration * by }));
+    holds: (one) => {
+      const keeperRation_frac = value(fed(one), 'ration_frac') * one.change.by;
+      const rich = planOf(withFish(one.system, { keeperRation_frac }));
       const keys = ['feed_g_d', 'tan_g_d', 'alkalinityUsed_g_d', 'nitrifyingSurface_m2', 'fedArea_m2'];
-      noLess(lean, rich, [...keys, 'oxygenDemand_g_h', 'airPump_L_min', 'solids_g_d']);
+      noLess(fed(one), rich, [...keys, 'oxygenDemand_g_h', 'airPump_L_min', 'solids_g_d']);
     },
   },
   {
@@ -102,29 +102,33 @@ function inWater(system: System, water: Partial<System['water']>): System {
 const waters: readonly PlanLaw[] = [
   {
     name: 'warmer water never holds more oxygen, and never leaves more time in hand',
-    holds: ({ system, change: { share, by } }) => {
-      // From where it begins to count: below, what the fish like is warmer.
-      const cool = planOf(inWater(withFish(system), { now_degC: 24 + 5 * share }));
-      const warm = planOf(inWater(withFish(system), { now_degC: 24 + 5 * share * by }));
-      noLess(warm, cool, ['oxygenSaturation_mg_L', 'timeInHand_min']);
+    holds: (one) => {
+      const { water } = one.system;
+      // The warm end counts: what was measured, or the top of what the fish like.
+      const now_degC = Math.max(water.now_degC ?? 0, tableFish.species.good_degC.max);
+      const warm = inWater(one.system, { now_degC: now_degC + (40 - now_degC) * one.change.share });
+      noLess(planOf(withFish(warm)), fed(one), ['oxygenSaturation_mg_L', 'timeInHand_min']);
     },
   },
   {
     name: 'higher above the sea water never holds more oxygen, and never leaves more time in hand',
-    holds: ({ system, change: { more, by } }) => {
-      const low = planOf(withFish({ ...system, altitude_m: more * 10 }));
-      const high = planOf(withFish({ ...system, altitude_m: more * 10 * by }));
-      noLess(high, low, ['oxygenSaturation_mg_L', 'timeInHand_min']);
+    holds: (one) => {
+      const altitude_m = (one.system.altitude_m ?? 0) + 10 * one.change.more;
+      const high = planOf(withFish({ ...one.system, altitude_m }));
+      noLess(high, fed(one), ['oxygenSaturation_mg_L', 'timeInHand_min']);
     },
   },
   {
     name: 'a higher pH or warmer water never allows more ammonia',
     holds: ({ system, change: { share, by } }) => {
       const pH = 5 + 2.5 * share;
-      const at = (water: Partial<System['water']>): Plan => planOf(inWater(withFish(system), water));
-      const here = at({ pH, now_degC: 10 });
-      noLess(at({ pH: pH + by, now_degC: 10 }), here, ['tanMax_mg_L']);
-      noLess(at({ pH, now_degC: 10 * by }), here, ['tanMax_mg_L']);
+      const most = (water: Partial<System['water']>): number => {
+        const figures = waterFigures(inWater(withFish(system), water), 1000);
+        return figures.find((one) => one.key === 'tanMax_mg_L')?.value ?? Number.NaN;
+      };
+      const here = most({ pH, now_degC: 10 });
+      atMost(most({ pH: pH + by, now_degC: 10 }), here, 'pH', 1e-12);
+      atMost(most({ pH, now_degC: 10 * by }), here, 'warmth', 1e-12);
     },
   },
 ];

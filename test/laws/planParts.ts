@@ -115,11 +115,7 @@ export function fedInLargerTank(one: PlanCase): Plan {
   });
 }
 
-/** The plans with few and with many fish. */
-export function fewAndMany(one: PlanCase): readonly [few: Plan, many: Plan] {
-  const { present, more } = one.change;
-  return [
-    once(one, 'few', () => withFish(one.system, { present })),
-    once(one, 'many', () => withFish(one.system, { present: present + more })),
-  ];
+/** The plan with more of those fish. */
+export function fedMany(one: PlanCase): Plan {
+  return once(one, 'many', () => withFish(one.system, { present: tableFish.present + one.change.more }));
 }

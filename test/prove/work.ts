@@ -1,7 +1,7 @@
 /** One piece of a proof: a law on some cases, or all laws of plans on some systems. */
 import fc from 'fast-check';
-import { type Broken, type PlanCase, tried } from '../laws/law.ts';
-import { formulaLaws, planCases, planLaws } from '../laws/laws.ts';
+import { type Broken, type Drawn, tried, withPlan } from '../laws/law.ts';
+import { drawn, formulaLaws, planLaws } from '../laws/laws.ts';
 
 export type Piece = {
   /** Which formula law; null: all laws of plans on one stream of systems. */
@@ -24,17 +24,22 @@ export function done(piece: Piece): Outcome {
 /** Every system goes through all laws. Once one is broken, only that one counts while the case is made smaller. */
 function plansTried(piece: Piece): Outcome['broken'] {
   let only: string | null = null;
-  const property = fc.property(planCases, (one: PlanCase) => {
-    for (const law of planLaws) {
-      if (only !== null && law.name !== only) continue;
-      try {
-        law.holds(one);
-      } catch (error) {
-        only = law.name;
-        throw error;
+  const property = fc.property(drawn, (one: Drawn) => {
+    let law = firstLaw;
+    try {
+      const planned = withPlan(one);
+      for (const { name, holds } of planLaws) {
+        law = name;
+        if (only === null || only === name) holds(planned);
       }
+    } catch (error) {
+      if (only !== null && only !== law) return;
+      only = law;
+      throw error;
     }
   });
   const broken = tried(property, piece);
-  return broken && { ...broken, law: only ?? 'making a system' };
+  return broken && { ...broken, law: only ?? firstLaw };
 }
+
+const firstLaw = planLaws[0]?.name ?? '';

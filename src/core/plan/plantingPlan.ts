@@ -54,8 +54,12 @@ export function plantingTables(beds: readonly BedPlan[]): readonly Table[] {
   ];
 }
 
-/** Half a place to the wall. A bed narrower than a place still takes one row, along its middle. */
+/**
+ * Half a place to the wall. A bed narrower than a place still takes one row, along its middle; a drum on its side that is
+ * full to where it closes has no room on top at all.
+ */
 function placesAt(outline: BedOutline, spacing_mm: number, rows: Rows): number {
+  if (outline.width_mm === 0) return 0;
   const edge_mm = Math.min(spacing_mm, outline.length_mm, outline.width_mm) / 2;
   return placesIn(outline, spacing_mm, edge_mm, rows);
 }
