@@ -1,17 +1,21 @@
 /** Every kind of sheet, in the order in which a keeper needs them. */
+import { buildSheet } from './buildSheet.tsx';
 import { careCardKind } from './careCard.tsx';
 import { dipStrip } from './dipStrip.tsx';
 import { planningWorksheet } from './planningWorksheet.tsx';
 import type { SheetKind } from './sheetKind.ts';
 import { sittersSheet } from './sittersSheet.tsx';
+import { stageSheet } from './stageSheet.tsx';
 import { startUpLog } from './startUpLog.tsx';
 import { waterLog } from './waterLog.tsx';
 
 export const allSheets: readonly SheetKind[] = [
   careCardKind,
   planningWorksheet,
+  buildSheet,
   startUpLog,
   waterLog,
   dipStrip,
   sittersSheet,
+  stageSheet,
 ];

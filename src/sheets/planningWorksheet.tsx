@@ -1,10 +1,9 @@
 /** The planning worksheet: blank to fill in, the same as a worked example, and its answers. */
 import type { Page } from '../paper/page.ts';
-import { overflows } from '../paper/overflows.ts';
 import { mm } from '../paper/measures.ts';
 import { amount, lengthUnit_mm } from '../wording/quantity.ts';
 import { card } from './cardWords.ts';
-import { mostThatFit } from './mostThatFit.ts';
+import { flowed } from './flowed.ts';
 import { Heading, Para } from './parts/blocks.tsx';
 import { rule, safe, size, weight } from './parts/look.ts';
 import { SectionPicture } from './parts/SectionPicture.tsx';
@@ -38,37 +37,29 @@ async function* pages(input: SheetInput, layOut: LayOut): AsyncGenerator<Page, v
 type Numbered = { readonly number: number; readonly task: WorkTask };
 
 /** The tasks of one view, as many on a page as it has room for. */
-async function* pagesOf(input: SheetInput, view: View, layOut: LayOut): AsyncGenerator<Page, void, void> {
+function pagesOf(input: SheetInput, view: View, layOut: LayOut): AsyncGenerator<Page, void, void> {
   const head = {
     title: title(input),
     kind: told(input, 'worksheet', 'kind'),
     subject: told(input, 'worksheet', `views.${view}`),
   };
-  let left: readonly Numbered[] = worksheetTree(input).map((task, index) => ({ number: index + 1, task }));
-  let isFirst = true;
-  do {
-    const now = { left, isFirst };
-    const { page, taken } = await mostThatFit(left.length, Math.min(1, left.length), async (count) => {
-      const isLast = count === now.left.length;
-      const tried = await layOut(
-        sideOf(
-          input,
-          head,
-          <div style={{ display: 'flex', flexDirection: 'column', rowGap: mm(3) }}>
-            {now.isFirst && view === 'blank' ? <WetMedia input={input} /> : null}
-            {now.left.slice(0, count).map(({ number, task }) => (
-              <WorkTaskBox number={number} task={task} view={view} />
-            ))}
-            {isLast && view === 'blank' ? <LastBox input={input} /> : null}
-          </div>,
-        ),
-      );
-      return { page: tried, taken: count, fits: overflows(tried).length === 0 ? 'yes' : 'no' };
-    });
-    yield page;
-    left = left.slice(taken);
-    isFirst = false;
-  } while (left.length > 0);
+  const tasks: readonly Numbered[] = worksheetTree(input).map((task, index) => ({ number: index + 1, task }));
+  return flowed(
+    tasks,
+    (some, rest, at) =>
+      sideOf(
+        input,
+        head,
+        <div style={{ display: 'flex', flexDirection: 'column', rowGap: mm(3) }}>
+          {at === 'first' && view === 'blank' ? <WetMedia input={input} /> : null}
+          {some.map(({ number, task }) => (
+            <WorkTaskBox number={number} task={task} view={view} />
+          ))}
+          {rest === 'none' && view === 'blank' ? <LastBox input={input} /> : null}
+        </div>,
+      ),
+    layOut,
+  );
 }
 
 /** What "wet media" means, drawn on the system itself, without a number. */

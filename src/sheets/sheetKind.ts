@@ -13,7 +13,9 @@ export type SheetId =
   | 'start-up-log'
   | 'water-and-feed-log'
   | 'dip-strip'
-  | 'planning-worksheet';
+  | 'planning-worksheet'
+  | 'build-sheet'
+  | 'stage-sheet';
 
 export type SheetKind = {
   readonly id: SheetId;

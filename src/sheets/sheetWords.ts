@@ -2,7 +2,7 @@
 import { say } from '../wording/catalogue.ts';
 import type { SheetInput } from './sheet.ts';
 
-type SheetGroup = 'sitter' | 'waterLog' | 'startUpLog' | 'dipStrip' | 'worksheet';
+type SheetGroup = 'sitter' | 'waterLog' | 'startUpLog' | 'dipStrip' | 'worksheet' | 'build' | 'stage';
 
 /** A sentence of a sheet. */
 export function told(

@@ -4,6 +4,7 @@ import { unitSuffixes } from '../core/units.ts';
 import { type Catalogue, say } from './catalogue.ts';
 import { dayText } from './date.ts';
 import { figureName } from './figure.ts';
+import { shorten } from './shorten.ts';
 import { amount, type UnitSystem } from './quantity.ts';
 
 export type TableWords = {
@@ -50,6 +51,7 @@ function rowUnit(table: Table, first: string | number | null | undefined): strin
 }
 
 function word(cell: string, column: string, catalogue: Catalogue): string {
+  if (column === 'name') return shorten(cell, 36);
   if (ofFigures.has(column)) return figureName(cell, 1, catalogue);
   if (column === 'product') return say(catalogue, `products.${cell}`);
   if (column === 'day') return dayText(cell, catalogue);

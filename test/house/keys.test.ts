@@ -22,7 +22,7 @@ import { at, nodesOf, type SourceFile, sources } from './sourceFiles.ts';
 /** Groups of the catalogue whose sentences only a page or a form asks for are looked after there. */
 const plannedGroups = [
   ...['notes', 'card', 'modes', 'words', 'months'],
-  ...['sitter', 'waterLog', 'startUpLog', 'dipStrip', 'worksheet'],
+  ...['sitter', 'waterLog', 'startUpLog', 'dipStrip', 'worksheet', 'build', 'stage'],
 ];
 
 /** Sentences that no plan and no card asks for, each with the reason. */

@@ -9,6 +9,7 @@ import { growthPlan } from './growthPlan.ts';
 import type { Levels } from './levels.ts';
 import { monthsPlan } from './monthsPlan.ts';
 import { ornamentalFigures, ornamentalTables } from './ornamentalPlan.ts';
+import { partsTables } from './partsPlan.ts';
 import { plantingFigures, plantingTables } from './plantingPlan.ts';
 import { stageFigures, stageTables } from './stagePlan.ts';
 
@@ -52,6 +53,7 @@ export function aheadPlan(
       ...stageTables(system),
       ...absenceTables(system, worked('feed_g_d')),
       ...dipTables(system, levels),
+      ...partsTables(system, before),
     ],
   };
 }

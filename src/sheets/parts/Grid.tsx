@@ -11,11 +11,12 @@ type Props = {
   readonly columns: readonly GridColumn[];
   readonly rows: readonly (readonly string[])[];
   readonly rowHeight: number;
+  readonly headHeight?: number;
 };
 
 const line = `${rule.thin}px solid black`;
 
-export function Grid({ columns, rows, rowHeight }: Props) {
+export function Grid({ columns, rows, rowHeight, headHeight = mm(11) }: Props) {
   return (
     <div
       data-role="Table"
@@ -26,7 +27,7 @@ export function Grid({ columns, rows, rowHeight }: Props) {
         borderTop: `${rule.thinBox}px solid black`,
       }}
     >
-      <Row columns={columns} cells={columns.map(({ head }) => head)} height={mm(11)} kind="TH" />
+      <Row columns={columns} cells={columns.map(({ head }) => head)} height={headHeight} kind="TH" />
       {rows.map((cells) => (
         <Row columns={columns} cells={cells} height={rowHeight} kind="TD" />
       ))}
@@ -43,7 +44,7 @@ type RowProps = {
 
 function Row({ columns, cells, height, kind }: RowProps) {
   return (
-    <div data-role="TR" style={{ display: 'flex', height, borderBottom: line }}>
+    <div data-role="TR" style={{ display: 'flex', minHeight: height, borderBottom: line }}>
       {columns.map(({ width }, index) => (
         <div
           data-role={kind === 'TD' && index === 0 ? 'TH' : kind}

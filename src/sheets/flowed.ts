@@ -1,0 +1,28 @@
+/** Things of any height that run over as many pages as it takes. */
+import type { Sheet } from '../paper/layOut.ts';
+import { overflows } from '../paper/overflows.ts';
+import type { Page } from '../paper/page.ts';
+import { mostThatFit } from './mostThatFit.ts';
+import type { LayOut } from './sheetKind.ts';
+
+/** Whether anything is left for another page. */
+type Rest = 'none' | 'more';
+
+/** Pages in turn, each with as many things as the press finds room for, one at least; no page without things. */
+export async function* flowed<T>(
+  all: readonly T[],
+  draw: (some: readonly T[], rest: Rest, at: 'first' | 'later') => Sheet,
+  layOut: LayOut,
+): AsyncGenerator<Page, void, void> {
+  let left = all;
+  while (left.length > 0) {
+    const now = left;
+    const at = now === all ? 'first' : 'later';
+    const { page, taken } = await mostThatFit(now.length, 1, async (count) => {
+      const tried = await layOut(draw(now.slice(0, count), count === now.length ? 'none' : 'more', at));
+      return { page: tried, taken: count, fits: overflows(tried).length === 0 ? 'yes' : 'no' };
+    });
+    yield page;
+    left = left.slice(taken);
+  }
+}
