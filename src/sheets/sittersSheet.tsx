@@ -16,7 +16,7 @@ import { rowsOf, told } from './sheetWords.ts';
 /** Where no dates are known, lines for a week, for the pen. */
 const blankDays = 7;
 
-const rowHeight = mm(7.2);
+const rowHeight = mm(6.2);
 
 export const sittersSheet: SheetKind = {
   id: 'sitters-sheet',
