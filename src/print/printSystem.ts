@@ -2,6 +2,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type CareTask, careFor } from '../core/care/routine.ts';
+import { dipMarks } from '../core/plan/dipPlan.ts';
 import { planOf } from '../core/plan/planOf.ts';
 import type { Press } from '../paper/press.ts';
 import type { ReadSystem } from '../schemas/content.ts';
@@ -26,7 +27,9 @@ export type PrintJob = {
 function sheetInput(of: ReadSystem, { words, care, day }: PrintJob): SheetInput {
   const { system, sheet } = of;
   const { paper, units } = sheet;
-  return { system, plan: planOf(system), words, care: careFor(system, care), paper, units, day };
+  const plan = planOf(system);
+  const dip = dipMarks(system);
+  return { system, plan, words, dip, care: careFor(system, care), paper, units, day };
 }
 
 /** Lays every sheet out and writes it into a folder of the system's own. */

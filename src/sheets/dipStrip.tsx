@@ -10,7 +10,7 @@ import { Shapes } from './parts/Shapes.tsx';
 import { sideOf } from './parts/Side.tsx';
 import type { SheetInput } from './sheet.ts';
 import type { LayOut, SheetKind } from './sheetKind.ts';
-import { rowsOf, told } from './sheetWords.ts';
+import { told } from './sheetWords.ts';
 
 const perPage = 3;
 
@@ -49,7 +49,7 @@ async function* pages(input: SheetInput, layOut: LayOut): AsyncGenerator<Page, v
 /** Round marks in the reader's unit, and the lines that matter. */
 function marks(input: SheetInput): readonly DipMark[] {
   const round = input.units === 'us' ? 'gallons' : 'litres';
-  return rowsOf(input, 'dipMarks').flatMap(([kind, volume_L, height_mm]): readonly DipMark[] => {
+  return input.dip.rows.flatMap(([kind, volume_L, height_mm]): readonly DipMark[] => {
     const at = { height_mm: Number(height_mm) };
     if (kind === round) {
       return [

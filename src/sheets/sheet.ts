@@ -1,5 +1,5 @@
 /** What every sheet gets, and what it gives. */
-import type { Plan } from '../core/plan/figure.ts';
+import type { Plan, Table } from '../core/plan/figure.ts';
 import type { CareTask } from '../core/care/routine.ts';
 import type { System } from '../core/system.ts';
 import type { paperSizes } from '../paper/measures.ts';
@@ -21,6 +21,8 @@ export type SheetInput = {
   readonly system: System;
   readonly plan: Plan;
   readonly words: Words;
+  /** Marks of a dip strip: by kind, volume and height. */
+  readonly dip: Table;
   /** The tasks of the care routine that fit this system. */
   readonly care: readonly CareTask[];
   readonly paper: PaperName;

@@ -2,6 +2,7 @@
 import { bedPlans } from '../core/plan/beds.ts';
 import { flowPlan } from '../core/plan/flowPlan.ts';
 import { levels } from '../core/plan/levels.ts';
+import { dipMarks } from '../core/plan/dipPlan.ts';
 import { planOf } from '../core/plan/planOf.ts';
 import { nodePress } from '../paper/node.ts';
 import type { Page } from '../paper/page.ts';
@@ -27,6 +28,7 @@ const input: SheetInput = {
   plan: planOf(one.system),
   words,
   care: [],
+  dip: dipMarks(one.system),
   ...one.sheet,
   day: '2031-05-04',
 };

@@ -4,6 +4,7 @@ import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 import { surfaceSteps } from '../../src/core/geometry/surfaceSteps.ts';
 import { volumeStep } from '../../src/core/geometry/volumeStep.ts';
+import { dipMarks } from '../../src/core/plan/dipPlan.ts';
 import { careFor } from '../../src/core/care/routine.ts';
 import type { Plan, Step } from '../../src/core/plan/figure.ts';
 import { planOf } from '../../src/core/plan/planOf.ts';
@@ -211,7 +212,8 @@ describe('a sentence', () => {
       for (const units of ['metric', 'us'] as const) {
         const day = `2031-${months[i % 12]}-14`;
         const care = careFor(system, content.care);
-        const input = { system, plan, words, care, paper: 'A4' as const, units, day };
+        const dip = dipMarks(system);
+        const input = { system, plan, words, care, dip, paper: 'A4' as const, units, day };
         for (const kind of allSheets.filter((one) => one.fits(input) === 'yes')) {
           for await (const page of kind.pages(input, looking)) expect(page.items).toEqual([]);
           sheetPrint(kind, input, [], '');

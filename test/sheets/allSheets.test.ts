@@ -111,7 +111,7 @@ describe('the dip strip', () => {
       const input = demoInput(id);
       const pages = await pagesOf(kindOf('dip-strip'), input);
       const wanted = input.units === 'us' ? 'gallons' : 'litres';
-      const marks = input.plan.tables.find(({ key }) => key === 'dipMarks')?.rows ?? [];
+      const marks = input.dip.rows;
       const heights = marks.filter(([kind]) => kind === wanted).map((row) => Number(row[2]));
       const drawn = pages.flatMap(drawnHeights);
       const step = Math.max(1, Math.floor(heights.length / 10));

@@ -2,7 +2,6 @@
 import type { System } from '../system.ts';
 import { absenceFigures, absenceTables } from './absencePlan.ts';
 import type { BedPlan } from './beds.ts';
-import { dipTables } from './dipPlan.ts';
 import type { Figure, Table } from './figure.ts';
 import { fishEstimates, fishLimitTables } from './fishEstimates.ts';
 import { growthPlan } from './growthPlan.ts';
@@ -11,7 +10,7 @@ import { monthsPlan } from './monthsPlan.ts';
 import { ornamentalFigures, ornamentalTables } from './ornamentalPlan.ts';
 import { partsTables } from './partsPlan.ts';
 import { plantingFigures, plantingTables } from './plantingPlan.ts';
-import { stageFigures, stageTables } from './stagePlan.ts';
+import { stagePlan } from './stagePlan.ts';
 
 /**
  * Figures and tables that look ahead, after those that they build on.
@@ -35,6 +34,7 @@ export function aheadPlan(
     oxygenSupply_g_h: worked('oxygenSupply_g_h'),
     bedCeiling_g_d: worked('bedCeiling_g_d'),
   });
+  const stages = stagePlan(system, before);
   return {
     figures: [
       ...estimates,
@@ -42,7 +42,7 @@ export function aheadPlan(
       ...growth.figures,
       ...months.figures,
       ...plantingFigures(beds),
-      ...stageFigures(system, worked('fishPlanned')),
+      ...stages.figures,
       ...absenceFigures(system, worked('feed_g_d')),
     ],
     tables: [
@@ -50,9 +50,8 @@ export function aheadPlan(
       ...ornamentalTables(system, levels),
       ...months.tables,
       ...plantingTables(beds),
-      ...stageTables(system),
+      ...stages.tables,
       ...absenceTables(system, worked('feed_g_d')),
-      ...dipTables(system, levels),
       ...partsTables(system, before),
     ],
   };

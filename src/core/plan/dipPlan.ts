@@ -1,7 +1,8 @@
 /** A dip strip: at which height each round volume stands in the fish tank, and the lines that matter. */
 import type { System } from '../system.ts';
+import { bedPlans } from './beds.ts';
 import type { Table } from './figure.ts';
-import type { Levels } from './levels.ts';
+import { levels } from './levels.ts';
 import { fishTank, levelOf_mm, waterBelow_L } from './lowerVessel.ts';
 
 /** Litres of a US gallon (231 cubic inches, by definition). */
@@ -16,14 +17,14 @@ const steps = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000] as const;
 /**
  * Marks for a strip along the wall of the fish tank.
  * Volumes round in litres and round in US gallons, up to the rim; then full line, low line and the line after a
- * change of a quarter.
+ * change of a quarter. Apart from the plan: only who prints a strip wants hundreds of marks.
  * @param system a checked system
- * @param levels its levels
  * @returns one table: kind, volume, height over the inside floor
  * @valid held upright where the tank is deepest; beds empty, pump off
  * @source geometry
  */
-export function dipTables(system: System, levels: Levels): readonly Table[] {
+export function dipMarks(system: System): Table {
+  const at = levels(system, bedPlans(system));
   const tank = fishTank(system);
   const { full_mm, container } = tank.vessel;
   const rim_mm = container.depth_mm;
@@ -33,25 +34,23 @@ export function dipTables(system: System, levels: Levels): readonly Table[] {
       round * unit_L,
       levelOf_mm(tank, round * unit_L),
     ]);
-  const low_mm = system.sump === null ? levels.sourceLow_mm : full_mm;
-  const quarter_L = levels.tankFull_L - levels.systemWater_L / 4;
-  return [
-    {
-      key: 'dipMarks',
-      columns: [
-        { key: 'mark', unit: 'ratio' },
-        { key: 'volume', unit: 'L' },
-        { key: 'height', unit: 'mm' },
-      ],
-      rows: [
-        ...marks('litres', 1),
-        ...marks('gallons', gallon_L),
-        ['fullLine', levels.tankFull_L, full_mm],
-        ...(low_mm < full_mm ? [['lowLine', levels.tankLow_L, low_mm]] : []),
-        ...(quarter_L > 0 ? [['quarterLine', quarter_L, levelOf_mm(tank, quarter_L)]] : []),
-      ],
-    },
-  ];
+  const low_mm = system.sump === null ? at.sourceLow_mm : full_mm;
+  const quarter_L = at.tankFull_L - at.systemWater_L / 4;
+  return {
+    key: 'dipMarks',
+    columns: [
+      { key: 'mark', unit: 'ratio' },
+      { key: 'volume', unit: 'L' },
+      { key: 'height', unit: 'mm' },
+    ],
+    rows: [
+      ...marks('litres', 1),
+      ...marks('gallons', gallon_L),
+      ['fullLine', at.tankFull_L, full_mm],
+      ...(low_mm < full_mm ? [['lowLine', at.tankLow_L, low_mm]] : []),
+      ...(quarter_L > 0 ? [['quarterLine', quarter_L, levelOf_mm(tank, quarter_L)]] : []),
+    ],
+  };
 }
 
 /** Every round volume up to the rim, as close as marks may stand on the whole. */

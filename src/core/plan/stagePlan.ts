@@ -28,7 +28,14 @@ const told = [
 
 type StageKey = 'anotherFloodBed' | 'anotherStillBed' | 'biggerTank';
 
-type Stage = { readonly key: StageKey; readonly system: System };
+type Stage = {
+  readonly key: StageKey;
+  readonly system: System;
+  /** null where its beds would drink the vessel dry. */
+  readonly figures: readonly Figure[] | null;
+};
+
+type Unplanned = Omit<Stage, 'figures'>;
 
 /**
  * The next stages of a system: one more bed like the largest, the same at constant flood, and a fish tank of twice the
@@ -37,15 +44,15 @@ type Stage = { readonly key: StageKey; readonly system: System };
  * @returns the stages that this system can grow into
  * @source commonPractice
  */
-function stagesOf(system: System): readonly Stage[] {
+function stagesOf(system: System): readonly Unplanned[] {
   const largest = largestBed(system);
   if (system.pump === null || largest === null) return [];
   const more = (mode: 'constantFlood' | null): System => ({
     ...system,
     beds: [...system.beds, mode === null ? largest : { ...largest, mode, drained_mm: 0 }],
   });
-  const still: Stage = { key: 'anotherStillBed', system: more('constantFlood') };
-  const floods: Stage = { key: 'anotherFloodBed', system: more(null) };
+  const still: Unplanned = { key: 'anotherStillBed', system: more('constantFlood') };
+  const floods: Unplanned = { key: 'anotherFloodBed', system: more(null) };
   const beds = largest.mode === 'constantFlood' ? [still] : [floods, still];
   if (system.sump !== null) return beds;
   const bigger: Vessel = { ...system.tank, count: system.tank.count * 2 };
@@ -61,28 +68,28 @@ function largestBed(system: System): Bed | null {
 }
 
 /**
- * Fish that each next stage carries, with what it asks for.
+ * Fish that each next stage carries, with what it asks for, and today beside the stages.
  * @param system a checked system
- * @param fishPlanned fish of today's plan; null where there is no number
- * @returns a figure a stage: anotherFloodBedFish, anotherStillBedFish, biggerTankFish
+ * @param today the figures of today's plan
+ * @returns a figure a stage: anotherFloodBedFish, anotherStillBedFish, biggerTankFish; and one table
  * @valid the count of today stays until everything was measured and worked out again
  * @source commonPractice
  */
-export function stageFigures(system: System, fishPlanned: number | null): readonly Figure[] {
-  return stagesOf(system).map((stage) => stageFigure(stage, fishPlanned));
+export function stagePlan(
+  system: System,
+  today: readonly Figure[],
+): { readonly figures: readonly Figure[]; readonly tables: readonly Table[] } {
+  const stages = stagesOf(system).map((stage) => ({ ...stage, figures: shortPlan(stage.system) }));
+  const fishPlanned = today.find((one) => one.key === 'fishPlanned')?.value ?? null;
+  return {
+    figures: stages.map((stage) => stageFigure(stage, fishPlanned)),
+    tables: stageTables(stages, today),
+  };
 }
 
-/**
- * Today and the next stages side by side.
- * @param system a checked system
- * @returns one table; none where nothing can be added
- * @source see the figures
- */
-export function stageTables(system: System): readonly Table[] {
-  const stages = stagesOf(system);
+function stageTables(stages: readonly Stage[], today: readonly Figure[]): readonly Table[] {
   if (stages.length === 0) return [];
-  const today = shortPlan(system);
-  const next = stages.map((stage) => shortPlan(stage.system));
+  const next = stages.map((stage) => stage.figures);
   const value = (figures: readonly Figure[] | null, key: string): number | null =>
     figures?.find((one) => one.key === key)?.value ?? null;
   return [
@@ -129,7 +136,7 @@ function stageFigure(stage: Stage, fishPlanned: number | null): Figure {
       source: 'commonPractice',
     });
   }
-  const figures = shortPlan(stage.system);
+  const { figures } = stage;
   if (figures === null) {
     return noFigure(key, 'fish', {
       code: 'stageDrinksDry',
