@@ -8,6 +8,7 @@ import type { Drawn, FormulaLaw, PlanLaw } from './law.ts';
 import { planFigureLaws } from './planFigures.ts';
 import { planFishLaws } from './planFish.ts';
 import { planWaterLaws } from './planWater.ts';
+import { typedLaws } from './typed.ts';
 import { waterLaws } from './water.ts';
 
 export const formulaLaws: readonly FormulaLaw[] = [
@@ -15,6 +16,7 @@ export const formulaLaws: readonly FormulaLaw[] = [
   ...flowLaws,
   ...fillingLaws,
   ...waterLaws,
+  ...typedLaws,
 ];
 
 export const planLaws: readonly PlanLaw[] = [...planFigureLaws, ...planWaterLaws, ...planFishLaws];

@@ -100,7 +100,7 @@ export const planFigureLaws: readonly PlanLaw[] = [
     },
   },
   {
-    name: 'a system typed in US units is the same system, and so has the same plan',
+    name: 'a system opened in the form in US units and kept is the same system, and so has the same plan',
     holds: ({ system, raw }) => {
       // A system without beds is only the tank of the first day; no file says that.
       if (system.beds.length === 0) return;
