@@ -1,5 +1,5 @@
 /**
- * The same random systems on every run, so that a red run is about the change and not about luck.
+ * The same random systems on every run, so that a red run is about the change and not about luck: `npm run prove` looks for luck.
  * `FC_SEED=random npm test` draws others; a failure prints its seed, to be given here again.
  */
 import fc from 'fast-check';
