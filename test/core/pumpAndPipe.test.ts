@@ -65,6 +65,15 @@ describe('a pump curve', () => {
 });
 
 describe('the duty point', () => {
+  test('of points that only a curve falling upright would join lies on straight lines between them', () => {
+    const curve = [
+      { flow_L_h: 0, head_m: 0.5 },
+      { flow_L_h: 50, head_m: 0.025 },
+      { flow_L_h: 110, head_m: 0.024 },
+    ];
+    expect(dutyFlow_L_h(curve, () => 0.2625)).toBeCloseTo(25, 9);
+  });
+
   test('is nowhere at the greatest height and above', () => {
     const one = [{ flow_L_h: 1000, head_m: 1.5 }];
     expect(dutyFlow_L_h(one, () => 1.9999)).toBeGreaterThan(0);

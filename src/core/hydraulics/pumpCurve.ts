@@ -64,11 +64,14 @@ function powerCurve(curve: PumpCurve): PowerCurve | null {
   const fall3 = first.head_m - third.head_m;
   if (!(0 < fall2 && fall2 < fall3 && 0 < second.flow_L_h && second.flow_L_h < third.flow_L_h)) return null;
   const C = Math.log(fall3 / fall2) / Math.log(third.flow_L_h / second.flow_L_h);
-  return C <= mostPower ? { A: first.head_m, B: fall2 / second.flow_L_h ** C, C } : null;
+  return leastPower <= C && C <= mostPower ? { A: first.head_m, B: fall2 / second.flow_L_h ** C, C } : null;
 }
 
 /** A steeper power is no pump, but two points typed too close together. */
 const mostPower = 20;
+
+/** A smaller power falls upright from the greatest height, which no pump does, and leaves no flow to find there. */
+const leastPower = 0.1;
 
 function onLines_m(curve: PumpCurve, flow_L_h: number): number {
   let before = curve[0];
