@@ -1,3 +1,6 @@
+/** Litres of a US gallon: 231 cubic inches, by definition. */
+export const gallon_L = 3.785411784;
+
 /**
  * The closed list of unit suffixes. A name that carries a figure ends in one of them after an underscore;
  * a house test reads every name in the project and refuses any other suffix.

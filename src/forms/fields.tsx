@@ -54,26 +54,15 @@ function needsLetters(place: Place, units: string): boolean {
 }
 
 export function TextField(props: FieldProps) {
-  const { draft, edit } = useForm();
-  return (
-    <Field {...props}>
-      {(described) => (
-        <input
-          {...described}
-          class="line"
-          type="text"
-          dir="auto"
-          autoComplete="off"
-          value={textAt(draft, props.place)}
-          onInput={(event) => edit(props.place, event.currentTarget.value)}
-        />
-      )}
-    </Field>
-  );
+  return <LineField {...props} kind="text" />;
 }
 
 /** The browser's own way to choose a day; it gives the ISO form whatever the reader sees. */
 export function DayField(props: FieldProps) {
+  return <LineField {...props} kind="date" />;
+}
+
+function LineField({ kind, ...props }: FieldProps & { readonly kind: 'text' | 'date' }) {
   const { draft, edit } = useForm();
   return (
     <Field {...props}>
@@ -81,7 +70,9 @@ export function DayField(props: FieldProps) {
         <input
           {...described}
           class="line"
-          type="date"
+          type={kind}
+          dir="auto"
+          autoComplete="off"
           value={textAt(draft, props.place)}
           onInput={(event) => edit(props.place, event.currentTarget.value)}
         />

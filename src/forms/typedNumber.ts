@@ -2,6 +2,7 @@
  * Numbers as people type them: decimal point or comma, fractions of an inch, the unit behind them or not; and the
  * units in which a field is typed. The exact value is kept in the unit of the field's key.
  */
+import { gallon_L } from '../core/units.ts';
 import type { UnitSystem } from '../wording/quantity.ts';
 import type { Typed } from './draft.ts';
 
@@ -20,7 +21,7 @@ const one = (sign: string, written: RegExp): TypedUnit => ({ sign, per: 1, zero:
 
 /** Inch, foot, US gallon: by definition of 1959, exact. */
 const inch: TypedUnit = { sign: 'in', per: 25.4, zero: 0, decimals: 3, written: /(?:in|inch|inches|"|″)$/i };
-const gallon: TypedUnit = { sign: 'gal', per: 3.785411784, zero: 0, decimals: 3, written: /gal(?:lons?)?$/i };
+const gallon: TypedUnit = { sign: 'gal', per: gallon_L, zero: 0, decimals: 3, written: /gal(?:lons?)?$/i };
 
 const metric: Readonly<Record<string, TypedUnit>> = {
   mm: one('mm', /mm$/i),

@@ -2,11 +2,12 @@
  * A key that would be right with another unit: `length_cm` where `length_mm` is wanted. The factors are
  * definitions (BIPM, SI Brochure 2019; inch, US gallon and avoirdupois pound of 1959).
  */
+import { gallon_L } from '../core/units.ts';
 
 const factors: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   mm: { cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, ft: 304.8 },
-  L: { l: 1, mL: 0.001, ml: 0.001, m3: 1000, gal: 3.785411784 },
-  L_h: { l_h: 1, L_min: 60, l_min: 60, m3_h: 1000, gal_h: 3.785411784, gph: 3.785411784, gpm: 227.12470704 },
+  L: { l: 1, mL: 0.001, ml: 0.001, m3: 1000, gal: gallon_L },
+  L_h: { l_h: 1, L_min: 60, l_min: 60, m3_h: 1000, gal_h: gallon_L, gph: gallon_L, gpm: 60 * gallon_L },
   g: { kg: 1000, mg: 0.001, lb: 453.59237, oz: 28.349523125 },
   frac: { percent: 0.01, pct: 0.01 },
   degC: { C: 1, celsius: 1, degF: Number.NaN, F: Number.NaN },

@@ -2,6 +2,7 @@
  * Numbers with units for people. Rounded here and nowhere else, always to the safe side that the figure names.
  * Our own code instead of the platform's: a sheet must come out the same in every browser.
  */
+import { gallon_L } from '../core/units.ts';
 
 export type UnitSystem = 'metric' | 'us';
 export type Side = 'down' | 'up' | 'nearest';
@@ -19,7 +20,6 @@ const oneBelowTen = (value: number): number => (Math.abs(value) < 10 ? 1 : 0);
 const one = (): number => 1;
 const twoBelowOne = (value: number): number => (Math.abs(value) < 1 ? 2 : Math.abs(value) < 10 ? 1 : 0);
 
-const litresPerGallon = 3.785411784;
 const gramsPerPound = 453.59237;
 
 const metric: Readonly<Record<string, Shown>> = {
@@ -60,9 +60,9 @@ const us: Readonly<Record<string, Shown>> = {
   ...metric,
   mm: { sign: 'in', per: 25.4, offset: 0, decimals: one },
   m: { sign: 'ft', per: 0.3048, offset: 0, decimals: whole },
-  L: { sign: 'gal', per: litresPerGallon, offset: 0, decimals: oneBelowTen },
-  L_d: { sign: 'gal', per: litresPerGallon, offset: 0, decimals: oneBelowTen },
-  L_h: { sign: 'gal/h', per: litresPerGallon, offset: 0, decimals: whole },
+  L: { sign: 'gal', per: gallon_L, offset: 0, decimals: oneBelowTen },
+  L_d: { sign: 'gal', per: gallon_L, offset: 0, decimals: oneBelowTen },
+  L_h: { sign: 'gal/h', per: gallon_L, offset: 0, decimals: whole },
   kg: { sign: 'lb', per: gramsPerPound / 1000, offset: 0, decimals: one },
   m2: { sign: 'ft²', per: 0.3048 ** 2, offset: 0, decimals: oneBelowTen },
   m_s: { sign: 'ft/s', per: 0.3048, offset: 0, decimals: one },

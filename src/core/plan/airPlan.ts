@@ -69,7 +69,7 @@ function saturationFigure(at: Conditions): Figure {
   });
 }
 
-/** What beds at constant flood can turn with the oxygen that the pump brings them: their share of the flow, by wet media. */
+/** What beds at constant flood can turn with the oxygen that the pump brings them: their share of the flow, as if every bed got the same. */
 function ceilingFigures(system: System, { load, at, flow_L_h }: Running): readonly Figure[] {
   const pumped = system.beds.filter((bed) => bed.mode !== 'inTank');
   const still = pumped.filter((bed) => bed.mode === 'constantFlood');

@@ -11,7 +11,7 @@ import { byHand, figure, noFigure, numberOf, quantity } from './write.ts';
 /** Air that one stone makes into bubbles, L/min. From memory. */
 const perStone_L_min = 4;
 /** One stone can clog unseen. */
-const leastStones = 2;
+export const leastStones = 2;
 
 /**
  * Air pump and stones for the fish present, once they are grown.

@@ -15,6 +15,8 @@ export type BedWater = {
   readonly number: number;
   readonly line_mm: number;
   readonly wetMedia_L: number;
+  /** Water surface at the line, all equal containers together. */
+  readonly surface_m2: number;
   /** Water in the wet media. */
   readonly held_L: Range;
   /** Water that leaves with every draining; 0 where the level stands still. */

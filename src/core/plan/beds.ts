@@ -1,5 +1,5 @@
 /** What each bed holds: wet media, the water in it, the water that moves and the water that stays. */
-import { volume_L } from '../geometry/container.ts';
+import { area_m2, volume_L } from '../geometry/container.ts';
 import type { Bed, Range, System } from '../system.ts';
 import { bedFigures, type BedWater } from './bedFigures.ts';
 import type { Figure } from './figure.ts';
@@ -45,6 +45,7 @@ function bedPlan(system: System, bed: Bed, number: number): BedPlan {
     number,
     line_mm,
     wetMedia_L,
+    surface_m2: area_m2(bed.container, line_mm) * bed.count,
     held_L: times(bed.media.void_frac, wetMedia_L),
     moved_L: times(bed.media.void_frac, wetMedia_L - left_L),
     left_L: times(bed.media.void_frac, left_L),

@@ -1,12 +1,10 @@
 /** A dip strip: at which height each round volume stands in the fish tank, and the lines that matter. */
 import type { System } from '../system.ts';
+import { gallon_L } from '../units.ts';
 import { bedPlans } from './beds.ts';
 import type { Table } from './figure.ts';
 import { levels } from './levels.ts';
 import { fishTank, levelOf_mm, waterBelow_L } from './lowerVessel.ts';
-
-/** Litres of a US gallon (231 cubic inches, by definition). */
-const gallon_L = 3.785411784;
 
 /** Marks stand no closer than this, so that they can be told apart with wet fingers. */
 const closest_mm = 4;

@@ -1,5 +1,4 @@
 /** Feed against plants: how much bed the day's feed fertilises. */
-import { area_m2 } from '../geometry/container.ts';
 import type { Note } from '../note.ts';
 import { fedArea_m2 } from '../water/nitrogen.ts';
 import { leafyFeed_g_m2_d, leafyFeedTrial_g_m2_d } from '../water/waterConstants.ts';
@@ -16,7 +15,7 @@ import { byHand, figure, quantity } from './write.ts';
  * @source fao589 chapter 8.1; endut2010
  */
 export function fedAreaFigures(beds: readonly BedPlan[], feed_g_d: number): readonly Figure[] {
-  const bed_m2 = beds.reduce((sum, one) => sum + area_m2(one.bed.container, one.line_mm) * one.bed.count, 0);
+  const bed_m2 = beds.reduce((sum, one) => sum + one.surface_m2, 0);
   const least_m2 = fedArea_m2(feed_g_d, leafyFeed_g_m2_d.high);
   const small: Note = {
     code: 'moreFeedThanPlants',

@@ -1,7 +1,6 @@
 /** Two estimates beside the rules for how many fish: by the oxygen that is brought in, and by what leafy beds take up. */
 import { rationGrowOut_frac } from '../constants.ts';
 import type { FishStock } from '../fish.ts';
-import { area_m2 } from '../geometry/container.ts';
 import type { Note } from '../note.ts';
 import { wholeCount } from '../stocking/limits.ts';
 import type { System } from '../system.ts';
@@ -130,7 +129,7 @@ function breathStep(fish: FishStock, each_g_h: number, water_degC: number): Step
 }
 
 function byFeedArea(fish: FishStock, beds: readonly BedPlan[], planned: number | null): Figure {
-  const bed_m2 = beds.reduce((sum, one) => sum + area_m2(one.bed.container, one.line_mm) * one.bed.count, 0);
+  const bed_m2 = beds.reduce((sum, one) => sum + one.surface_m2, 0);
   const ration = rationGrowOut_frac;
   const count = (feed_g_m2_d: number, ration_frac: number): number =>
     wholeCount(bed_m2 * feed_g_m2_d, fish.massAdult_g * ration_frac);

@@ -35,13 +35,12 @@ export function deadly(fish: FishStock, stretches: readonly Stretch[], days_d: n
 export function aboutWeeks(system: System, from_d: number, to_d: number): readonly Note[] {
   const weighed = system.fish?.weighed ?? null;
   const code = weighed === null ? 'harvestAbout' : 'harvestWeeksOf';
-  const words =
-    weighed === null ? {} : { from: mondayAfter(weighed, from_d), to: mondayAfter(weighed, to_d) };
+  const words = weighed === null ? {} : { from: mondayOf(weighed, from_d), to: mondayOf(weighed, to_d) };
   return [{ code, level: 'info', numbers: {}, words, source: 'jobling2003' }];
 }
 
 /** The Monday of the week that lies so many days on. */
-function mondayAfter(iso: string, days_d: number): string {
+function mondayOf(iso: string, days_d: number): string {
   const day_d = dayNumber_d(iso) + Math.floor(days_d);
   return dateOf(day_d - ((((day_d + 3) % week_d) + week_d) % week_d));
 }

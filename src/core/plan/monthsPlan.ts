@@ -1,5 +1,4 @@
 /** The months to come side by side: mass of all fish, their feed, and the first limit that the feed meets. */
-import { area_m2 } from '../geometry/container.ts';
 import type { FishStock } from '../fish.ts';
 import type { Note } from '../note.ts';
 import { rationGrowOut_frac, rationFrom_g } from '../constants.ts';
@@ -65,7 +64,7 @@ function checksOf(
   levels: Levels,
   limits: MonthLimits,
 ): readonly Check[] {
-  const bed_m2 = beds.reduce((sum, one) => sum + area_m2(one.bed.container, one.line_mm) * one.bed.count, 0);
+  const bed_m2 = beds.reduce((sum, one) => sum + one.surface_m2, 0);
   const cap_kg = densityCap_kg_L(levels.tankFull_L) * levels.tankLow_L;
   const at = conditionsOf(system);
   const pumped = beds.filter((one) => one.bed.mode !== 'inTank').length;

@@ -1,6 +1,6 @@
 /** What fish, nitrifiers and solids breathe in an hour. */
 import type { FishStock } from '../fish.ts';
-import { routineRespiration_mg_kg_h } from '../water/respiration.ts';
+import { nitrifierOxygen_g_d, routineRespiration_mg_kg_h } from '../water/respiration.ts';
 import {
   coldWaterBelow_degC,
   coldWaterRate_mg_kg_h,
@@ -71,9 +71,7 @@ export function demandFigure(fish: FishStock, load: Load, water_degC: number): F
   const breathing = breathingOf(fish, water_degC);
   const of = (end: keyof Range): number =>
     (fishMass_kg * breathing[end]) / 1000 +
-    (load === null
-      ? 0
-      : (oxygenPerNitrogen.value * load.tan_g_d) / 24 + (load.feed_g_d * solidsOxygen[end]) / 24);
+    (load === null ? 0 : nitrifierOxygen_g_d(load.tan_g_d) / 24 + (load.feed_g_d * solidsOxygen[end]) / 24);
   return figure({
     key: 'oxygenDemand_g_h',
     value: of('likely'),
@@ -102,7 +100,7 @@ function demandSteps(
   const gives = quantity('D', 'oxygenDemand', demand_g_h, 'g_h');
   if (load === null)
     return [breathing.step('likely'), byHand(gives, 'k × r ÷ 1000', [mass, rate], 'geometry')];
-  const nitrifiers_g_h = (oxygenPerNitrogen.value * load.tan_g_d) / 24;
+  const nitrifiers_g_h = nitrifierOxygen_g_d(load.tan_g_d) / 24;
   const nitrifiers = quantity('N', 'nitrifierOxygen', nitrifiers_g_h, 'g_h');
   const solids = quantity('S', 'solidsOxygenHour', (load.feed_g_d * solidsOxygen.likely) / 24, 'g_h');
   const fishes = quantity('F', 'fishOxygen', (fishMass_kg * breathing.likely) / 1000, 'g_h');

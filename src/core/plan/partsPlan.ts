@@ -2,8 +2,9 @@
 import { volume_L } from '../geometry/container.ts';
 import { wetDepth_mm } from '../geometry/rim.ts';
 import type { Bed, System, Vessel } from '../system.ts';
-import { timerOf } from './timer.ts';
+import { leastStones } from './airPump.ts';
 import type { Figure, Table } from './figure.ts';
+import { timerOf } from './timer.ts';
 
 type Cell = number | string | null;
 /** part, name, count, length_mm, bore_mm, volume_L, air_L_min */
@@ -33,7 +34,7 @@ export function partsTables(system: System, found: readonly Figure[]): readonly 
     ...system.beds.flatMap(bedRows),
     ...pumpRows(system),
     ['airPump', null, 1, null, null, null, worked('airPump_L_min')],
-    ['airStones', null, worked('airStones') ?? 2, null, null, null, null],
+    ['airStones', null, worked('airStones') ?? leastStones, null, null, null, null],
     ['readyBarrel', null, 1, null, null, worked('weeklyLoss_L'), null],
     ['safetySwitch', null, 1, null, null, null, null],
   ];

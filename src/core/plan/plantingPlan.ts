@@ -1,6 +1,5 @@
 /** Planting: places in each bed, and the feed that its plants want. */
 import { type BedOutline, placesIn, type Rows } from '../crops/places.ts';
-import { area_m2 } from '../geometry/container.ts';
 import { wetDepth_mm } from '../geometry/rim.ts';
 import { chord_mm } from '../geometry/lyingCylinder.ts';
 import { surfaceAt, surfaceDiameter_mm } from '../geometry/surface.ts';
@@ -12,7 +11,7 @@ import type { Figure, Step, Table } from './figure.ts';
 import { byHand, figure, noFigure, quantity } from './write.ts';
 
 /** Leafy plants: 20 to 25 on a square metre, which is a square of 200 mm for each at the close end. */
-const leafy = { spacing_mm: 200, low: 20, high: 25, source: 'fao589' } as const;
+const leafy = { spacing_mm: 200, source: 'fao589' } as const;
 /** Spacings that the table runs through. */
 const spacings_mm = [100, 150, 200, 250, 300, 400] as const;
 
@@ -151,7 +150,7 @@ function placesFigure(
 /** The other way round of fedArea_m2: what all beds, planted with leaves, would take up. */
 function feedFigures(beds: readonly BedPlan[]): readonly Figure[] {
   if (beds.length === 0) return [];
-  const bed_m2 = beds.reduce((sum, one) => sum + area_m2(one.bed.container, one.line_mm) * one.bed.count, 0);
+  const bed_m2 = beds.reduce((sum, one) => sum + one.surface_m2, 0);
   const { low, high, source } = leafyFeed_g_m2_d;
   const atMost: Note = { code: 'feedWantedIsNoRation', level: 'info', numbers: {}, source };
   return [

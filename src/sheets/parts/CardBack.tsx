@@ -7,7 +7,8 @@ import type { SheetInput } from '../sheet.ts';
 import { Column, Heading, Para } from './blocks.tsx';
 import { CardHead } from './CardHead.tsx';
 import { StepColumns } from './CardSteps.tsx';
-import { safe, sideHeight, weight } from './look.ts';
+import { Frame } from './Frame.tsx';
+import { safe, weight } from './look.ts';
 import { ReadingsTable } from './ReadingsTable.tsx';
 import type { StepWords } from './StepList.tsx';
 
@@ -20,15 +21,7 @@ type Props = {
 
 export function CardBack({ input, printed, steps, last }: Props) {
   return (
-    <div
-      style={{
-        display: 'flex',
-        flexDirection: 'column',
-        width: safe.width,
-        height: sideHeight,
-        rowGap: mm(4),
-      }}
-    >
+    <Frame>
       <CardHead
         name={input.system.name}
         place={null}
@@ -46,7 +39,7 @@ export function CardBack({ input, printed, steps, last }: Props) {
       </div>
       <Doubts input={input} />
       <StepColumns input={input} steps={steps} last={last} />
-    </div>
+    </Frame>
   );
 }
 

@@ -5,7 +5,8 @@ import { citations } from '../keeperWords.ts';
 import type { SheetInput } from '../sheet.ts';
 import { Heading, Para } from './blocks.tsx';
 import { CardHead } from './CardHead.tsx';
-import { safe, sideHeight, size } from './look.ts';
+import { Frame } from './Frame.tsx';
+import { size } from './look.ts';
 import { lengthOf, StepList, type StepWords } from './StepList.tsx';
 
 const columnWidth = mm(92);
@@ -19,15 +20,7 @@ type Props = {
 
 export function CardSteps({ input, printed, steps, last }: Props) {
   return (
-    <div
-      style={{
-        display: 'flex',
-        flexDirection: 'column',
-        width: safe.width,
-        height: sideHeight,
-        rowGap: mm(4),
-      }}
-    >
+    <Frame>
       <CardHead
         name={input.system.name}
         place={null}
@@ -36,7 +29,7 @@ export function CardSteps({ input, printed, steps, last }: Props) {
         printed={printed}
       />
       <StepColumns input={input} steps={steps} last={last} />
-    </div>
+    </Frame>
   );
 }
 

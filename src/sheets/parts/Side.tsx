@@ -7,7 +7,7 @@ import { card } from '../cardWords.ts';
 import type { SheetInput } from '../sheet.ts';
 import { Leaf } from './blocks.tsx';
 import { CardHead } from './CardHead.tsx';
-import { safe, sideHeight } from './look.ts';
+import { Frame } from './Frame.tsx';
 
 type Head = {
   readonly title: string;
@@ -24,15 +24,7 @@ export function sideOf(input: SheetInput, head: Head, content: JSXNode): Sheet {
     lang: 'en',
     root: (
       <Leaf height={mm(254)}>
-        <div
-          style={{
-            display: 'flex',
-            flexDirection: 'column',
-            width: safe.width,
-            height: sideHeight,
-            rowGap: mm(4),
-          }}
-        >
+        <Frame>
           <CardHead
             name={input.system.name}
             place={input.system.place}
@@ -41,7 +33,7 @@ export function sideOf(input: SheetInput, head: Head, content: JSXNode): Sheet {
             printed={card(input, 'printed', { date: dayText(input.day, input.words.catalogue) })}
           />
           {content}
-        </div>
+        </Frame>
       </Leaf>
     ),
   };
