@@ -7,7 +7,13 @@ export type DipMark = {
   readonly height_mm: number;
 };
 
-export type DipLabel = { readonly text: string; readonly y: number; readonly kind: DipMark['kind'] };
+export type DipLabel = {
+  readonly text: string;
+  readonly y: number;
+  readonly kind: DipMark['kind'];
+  /** A name stands over its line, but under it where another line is close above. */
+  readonly side: 'over' | 'under';
+};
 
 export type DipPiece = {
   readonly height: number;
@@ -75,7 +81,7 @@ function piece(marks: readonly DipMark[], cut: Cut): DipPiece {
       ...inside.map((mark) => across(y(mark.height_mm), mark.kind)),
     ],
     labels: spaced(
-      inside.map(({ text, kind, height_mm }) => ({ text, kind, y: y(height_mm) })),
+      inside.map(({ text, kind, height_mm }) => ({ text, kind, y: y(height_mm), side: 'over' as const })),
       height,
     ),
     foot: cut.index === 0 ? 'floor' : 'joint',
@@ -99,11 +105,19 @@ function across(y: number, kind: DipMark['kind'] | 'joint'): Shape {
 /** Round numbers in one column and named lines in another, none closer to its neighbour than letters are high. */
 function spaced(labels: readonly DipLabel[], height: number): readonly DipLabel[] {
   const rounds = labels.filter(({ kind, y }) => kind === 'round' && edge <= y && y <= height - edge);
-  const named = labels.filter(({ kind }) => kind !== 'round');
-  return [...thinned(rounds, apart), ...thinned(named, 2 * apart)];
+  const named = labels.filter(({ kind }) => kind !== 'round').sort((a, b) => a.y - b.y);
+  return [
+    ...thinned(rounds),
+    ...named.map((label, index) => ({ ...label, side: sideOf(label, named[index - 1]) })),
+  ];
 }
 
-function thinned(labels: readonly DipLabel[], apart: number): readonly DipLabel[] {
+/** Two lines of letters need as much room over a line. */
+function sideOf(label: DipLabel, above: DipLabel | undefined): DipLabel['side'] {
+  return above !== undefined && label.y - above.y < 2 * apart ? 'under' : 'over';
+}
+
+function thinned(labels: readonly DipLabel[]): readonly DipLabel[] {
   const kept: DipLabel[] = [];
   for (const label of [...labels].sort((a, b) => a.y - b.y)) {
     const last = kept.at(-1);

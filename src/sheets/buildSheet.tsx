@@ -77,7 +77,9 @@ function Lists({ input, items, rest }: ListsProps) {
           <List input={input} words={{ ...words, rows }} listed={key} />
         );
       })}
-      {rest === 'more' ? null : <Para text={told(input, 'build', 'holesNote')} />}
+      {rest === 'more' || wordsOf(input, 'holes')?.rows.length === 0 ? null : (
+        <Para text={told(input, 'build', 'holesNote')} />
+      )}
       {rest === 'more' ? null : <Para text={told(input, 'build', 'stand')} heavy="heavy" />}
     </div>
   );

@@ -146,17 +146,19 @@ function Piece({ input, piece }: { input: SheetInput; piece: DipPiece }) {
 
 const lineHeight = mm(4);
 
-/** A number beside its short line; a name above its long one, in one line or two. */
+/** A number beside its short line; a name over or under its long one, in one line or two. */
 function Label({ label, height }: { label: DipLabel; height: number }) {
   const isRound = label.kind === 'round';
   const tall = isRound ? lineHeight : 2 * lineHeight;
-  const wanted = isRound ? label.y - tall / 2 : label.y - tall - mm(0.6);
+  const over = label.y - tall - mm(0.6);
+  const named = label.side === 'over' ? over : label.y + mm(0.6);
+  const wanted = isRound ? label.y - tall / 2 : named;
   return (
     <div
       style={{
         display: 'flex',
         position: 'absolute',
-        alignItems: 'flex-end',
+        alignItems: label.side === 'over' ? 'flex-end' : 'flex-start',
         left: isRound ? mm(9) : mm(22),
         top: Math.min(Math.max(wanted, mm(0.3)), height - tall - mm(0.3)),
         width: isRound ? mm(12) : stripWidth - mm(23),

@@ -1,7 +1,7 @@
 /** What a system is built from, as a list to shop and saw by, and the holes to cut. */
 import { volume_L } from '../geometry/container.ts';
 import { wetDepth_mm } from '../geometry/rim.ts';
-import type { Bed, System, Vessel } from '../system.ts';
+import type { Bed, System } from '../system.ts';
 import { leastStones } from './airPump.ts';
 import type { Figure, Table } from './figure.ts';
 import { timerOf } from './timer.ts';
@@ -29,8 +29,8 @@ type Row = readonly [
 export function partsTables(system: System, found: readonly Figure[]): readonly Table[] {
   const worked = (key: string): number | null => found.find((one) => one.key === key)?.value ?? null;
   const rows: readonly Row[] = [
-    vessel('tank', system.tank),
-    ...(system.sump ? [vessel('sump', system.sump)] : []),
+    ['tank', null, system.tank.count, null, null, worked('tankFull_L'), null],
+    ...sumpRows(system, worked('sumpFull_L')),
     ...system.beds.flatMap(bedRows),
     ...pumpRows(system),
     ['airPump', null, 1, null, null, null, worked('airPump_L_min')],
@@ -56,8 +56,8 @@ export function partsTables(system: System, found: readonly Figure[]): readonly 
   ];
 }
 
-function vessel(part: 'tank' | 'sump', of: Vessel): Row {
-  return [part, null, of.count, null, null, volume_L(of.container, of.full_mm) * of.count, null];
+function sumpRows(system: System, full_L: number | null): readonly Row[] {
+  return system.sump ? [['sump', null, system.sump.count, null, null, full_L, null]] : [];
 }
 
 /** Media is bought by the heap: up to its top, the dry layer with it. */

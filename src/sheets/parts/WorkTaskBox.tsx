@@ -27,7 +27,11 @@ export function WorkTaskBox({ number, task, view }: Props) {
       {view === 'key' ? (
         <Line parts={[]} result={last} view="worked" />
       ) : task.result !== null ? (
-        <Line parts={[]} result={task.result} view={view} />
+        <Line
+          parts={task.hint === null ? [] : [{ kind: 'word', text: task.hint }]}
+          result={task.result}
+          view={view}
+        />
       ) : (
         task.steps.map((step) => <Line parts={step.parts} result={step.result} view={view} />)
       )}
