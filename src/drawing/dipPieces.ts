@@ -1,4 +1,5 @@
 /** A dip strip cut into pieces that fit the paper, every mark at its true height. Lengths in tenths of a millimetre. */
+import { pushApart } from './labels.ts';
 import { path, type Shape } from './shape.ts';
 
 export type DipMark = {
@@ -7,13 +8,15 @@ export type DipMark = {
   readonly height_mm: number;
 };
 
+/** A number beside its line or a name over it, with the room it takes. */
 export type DipLabel = {
   readonly text: string;
-  readonly y: number;
   readonly kind: DipMark['kind'];
-  /** A name stands over its line, but under it where another line is close above. */
-  readonly side: 'over' | 'under';
+  readonly top: number;
+  readonly height: number;
 };
+
+type Line = { readonly text: string; readonly kind: DipMark['kind']; readonly y: number };
 
 export type DipPiece = {
   readonly height: number;
@@ -27,8 +30,9 @@ export type DipPiece = {
 /** A piece is so high; the next one laps over by so much. */
 const piece_mm = 160;
 const lap_mm = 10;
-/** Numbers closer than this would lie on each other; the line stays, its number goes. */
-const apart = 42;
+/** A line of letters, and a gap that keeps them off the lines. Where numbers would lie on each other, only lines stay. */
+const letters = 40;
+const clear = 6;
 export const stripWidth = 580;
 /** A short line before the numbers; the lines that matter go on behind them. */
 const tick = 80;
@@ -80,8 +84,8 @@ function piece(marks: readonly DipMark[], cut: Cut): DipPiece {
       ...joint,
       ...inside.map((mark) => across(y(mark.height_mm), mark.kind)),
     ],
-    labels: spaced(
-      inside.map(({ text, kind, height_mm }) => ({ text, kind, y: y(height_mm), side: 'over' as const })),
+    labels: placed(
+      inside.map(({ text, kind, height_mm }) => ({ text, kind, y: y(height_mm) })),
       height,
     ),
     foot: cut.index === 0 ? 'floor' : 'joint',
@@ -102,26 +106,34 @@ function across(y: number, kind: DipMark['kind'] | 'joint'): Shape {
   return { d, paint: kind === 'joint' ? { stroke: 'black', width: 2, dash: [40, 20] } : paints[kind] };
 }
 
-/** Round numbers in one column and named lines in another, none closer to its neighbour than letters are high. */
-function spaced(labels: readonly DipLabel[], height: number): readonly DipLabel[] {
-  const rounds = labels.filter(({ kind, y }) => kind === 'round' && edge <= y && y <= height - edge);
-  const named = labels.filter(({ kind }) => kind !== 'round').sort((a, b) => a.y - b.y);
-  return [
-    ...thinned(rounds),
-    ...named.map((label, index) => ({ ...label, side: sideOf(label, named[index - 1]) })),
-  ];
+/** Round numbers in one column and names in another, none closer to its neighbour than letters are high. */
+function placed(lines: readonly Line[], height: number): readonly DipLabel[] {
+  const rounds = lines.filter(({ kind, y }) => kind === 'round' && edge <= y && y <= height - edge);
+  return [...thinned(rounds).map(numberOf), ...names(lines, height)];
 }
 
-/** Two lines of letters need as much room over a line. */
-function sideOf(label: DipLabel, above: DipLabel | undefined): DipLabel['side'] {
-  return above !== undefined && label.y - above.y < 2 * apart ? 'under' : 'over';
+function numberOf({ text, kind, y }: Line): DipLabel {
+  return { text, kind, top: y - letters / 2, height: letters };
 }
 
-function thinned(labels: readonly DipLabel[]): readonly DipLabel[] {
-  const kept: DipLabel[] = [];
-  for (const label of [...labels].sort((a, b) => a.y - b.y)) {
+/** Over its line where there is room, else pushed away from its neighbours; as many as the piece has room for. */
+function names(lines: readonly Line[], height: number): readonly DipLabel[] {
+  const tall = 2 * letters;
+  const room = Math.max(1, Math.floor(height / tall));
+  const named = [...lines]
+    .filter(({ kind }) => kind !== 'round')
+    .sort((a, b) => a.y - b.y)
+    .slice(0, room);
+  const wishes = named.map(({ y }) => ({ middle: y - tall / 2 - clear, height: tall }));
+  const tops = pushApart(wishes, clear / 2, height - clear / 2);
+  return named.map(({ text, kind }, index) => ({ text, kind, top: tops[index] ?? 0, height: tall }));
+}
+
+function thinned(lines: readonly Line[]): readonly Line[] {
+  const kept: Line[] = [];
+  for (const one of [...lines].sort((a, b) => a.y - b.y)) {
     const last = kept.at(-1);
-    if (last === undefined || label.y - last.y >= apart) kept.push(label);
+    if (last === undefined || one.y - last.y >= letters + 2) kept.push(one);
   }
   return kept;
 }

@@ -134,7 +134,7 @@ function Piece({ input, piece }: { input: SheetInput; piece: DipPiece }) {
       >
         <Shapes shapes={piece.shapes} width={stripWidth} height={piece.height} />
         {piece.labels.map((label) => (
-          <Label label={label} height={piece.height} />
+          <Label label={label} />
         ))}
       </div>
       <div data-role="P" style={{ display: 'flex', fontSize: size.note, height: mm(5) }}>
@@ -144,25 +144,18 @@ function Piece({ input, piece }: { input: SheetInput; piece: DipPiece }) {
   );
 }
 
-const lineHeight = mm(4);
-
-/** A number beside its short line; a name over or under its long one, in one line or two. */
-function Label({ label, height }: { label: DipLabel; height: number }) {
+function Label({ label }: { label: DipLabel }) {
   const isRound = label.kind === 'round';
-  const tall = isRound ? lineHeight : 2 * lineHeight;
-  const over = label.y - tall - mm(0.6);
-  const named = label.side === 'over' ? over : label.y + mm(0.6);
-  const wanted = isRound ? label.y - tall / 2 : named;
   return (
     <div
       style={{
         display: 'flex',
         position: 'absolute',
-        alignItems: label.side === 'over' ? 'flex-end' : 'flex-start',
+        alignItems: 'flex-end',
         left: isRound ? mm(9) : mm(22),
-        top: Math.min(Math.max(wanted, mm(0.3)), height - tall - mm(0.3)),
+        top: label.top,
         width: isRound ? mm(12) : stripWidth - mm(23),
-        height: tall,
+        height: label.height,
         fontSize: size.note,
         lineHeight: 1.15,
         fontWeight: label.kind === 'fullLine' ? weight.heavy : weight.text,

@@ -9,6 +9,9 @@ import { fishTank, levelOf_mm, waterBelow_L } from './lowerVessel.ts';
 /** Marks stand no closer than this, so that they can be told apart with wet fingers. */
 const closest_mm = 4;
 
+/** A level that moves less than this stands still for the eye. */
+const finest_mm = 0.5;
+
 /** Round steps between marks. */
 const steps = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000] as const;
 
@@ -45,7 +48,7 @@ export function dipMarks(system: System): Table {
       ...marks('litres', 1),
       ...marks('gallons', gallon_L),
       ['fullLine', at.tankFull_L, full_mm],
-      ...(low_mm < full_mm ? [['lowLine', at.tankLow_L, low_mm]] : []),
+      ...(low_mm < full_mm - finest_mm ? [['lowLine', at.tankLow_L, low_mm]] : []),
       ...(quarter_L > 0 ? [['quarterLine', quarter_L, levelOf_mm(tank, quarter_L)]] : []),
     ],
   };
