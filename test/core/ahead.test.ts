@@ -75,6 +75,9 @@ describe('the next stages', () => {
   test('a bigger tank alone adds no fish where the bed binds', () => {
     expect(figure(plan, 'biggerTankFish').value).toBe(12);
     expect(said(plan, 'biggerTankFish')[0]).toContain('The bed binds');
+    const tank = rows(plan, 'nextStages').find((row) => row[0] === 'tankFull_L');
+    expect(tank).toEqual(['tankFull_L', 700, 700, 700, 1400]);
+    expect(rows(plan, 'nextStages').find((row) => row[0] === 'sumpFull_L')?.[4]).toBe(700);
   });
 
   test('stand beside today in the table, by the very figures of a plan of that stage', () => {
@@ -117,5 +120,59 @@ describe('a bed with no room on top', () => {
     expect(figure(closed, 'bed1.placesSquare').value).toBe(0);
     expect(figure(closed, 'bed1.placesOffset').value).toBe(0);
     expect(rows(closed, 'placesBySpacing').every(([, square]) => square === 0)).toBe(true);
+  });
+});
+
+describe('an absence', () => {
+  const away = planOf({ ...ibc, absence: { from: '2031-02-27', to: '2031-03-02' } });
+
+  test('counts its first and its last day, and weighs a packet for each', () => {
+    expect(figure(away, 'absence_d').value).toBe(4);
+    expect(figure(away, 'absenceFeed_g').value).toBeCloseTo(4 * 21.6, 9);
+    expect(rows(away, 'absenceDays').map((row) => row[0])).toEqual([
+      '2031-02-27',
+      '2031-02-28',
+      '2031-03-01',
+      '2031-03-02',
+    ]);
+  });
+
+  test('without dates is none', () => {
+    expect(planOf({ ...ibc, absence: null }).figures['absence_d']).toBeUndefined();
+  });
+});
+
+describe('the parts', () => {
+  test('are those that were measured: the pipe to the water line, the heap to the top of the media', () => {
+    const part = (name: string) => rows(plan, 'parts').find((row) => row[0] === name);
+    expect(part('tank')).toEqual(['tank', null, 1, null, null, 700, null]);
+    expect(part('standpipe')).toEqual(['standpipe', 'Top bed', 1, 300, 40, null, null]);
+    expect(part('media')?.[5]).toBe(330);
+    expect(part('supplyPipe')?.slice(3, 5)).toEqual([2400, 20]);
+    expect(rows(plan, 'holes')).toEqual([['standpipeHole', 'Top bed', 1, 40, 0]]);
+  });
+
+  test('with the old tank as the sump count a hole for the overflow, at the full line', () => {
+    const round = planOf(demoSystem('old-tank-as-sump').system);
+    expect(rows(round, 'holes').at(-1)).toEqual(['overflowHole', null, 1, null, 760]);
+  });
+});
+
+describe('the start-up, day by day', () => {
+  const empty = { ...ibc, fish: null };
+
+  test('begins with the first dose; ammonia falls from day 5, nitrite rises from day 10', () => {
+    const signs = rows(planOf({ ...empty, water: { ...ibc.water, now_degC: 26 } }), 'startUpDays');
+    expect(signs.slice(0, 3)).toEqual([
+      ['firstDose', 1, 1],
+      ['ammoniaFalls', 5, 7],
+      ['nitriteRises', 10, 14],
+    ]);
+    expect(signs.at(-1)).toEqual(['readyForFish', 21, 42]);
+  });
+
+  test('promises no day in water too cold for the bacteria', () => {
+    const signs = rows(planOf({ ...empty, water: { ...ibc.water, now_degC: 10 } }), 'startUpDays');
+    expect(signs.slice(1).every(([, from, to]) => from === null && to === null)).toBe(true);
   });
 });

@@ -111,6 +111,13 @@ describe('when the fish are grown', () => {
     expect(said(plan, 'harvestWeeks')[0]).toContain('not grown within three years');
   });
 
+  test('is never in water in which they are not fed, whatever warmth their growth was measured in', () => {
+    const cold = planOf({ ...trout, climate: null, water: { ...trout.water, now_degC: 9 } });
+    expect(trout.fish?.species.growth?.from_degC).toBeLessThan(9);
+    expect(trout.fish?.species.noFeedBelow_degC).toBeGreaterThan(9);
+    expect(figure(cold, 'harvestWeeks').value).toBeNull();
+  });
+
   test('is now, for fish that are grown', () => {
     expect(figure(planOf(withFish(ibc, { massNow_g: 500 })), 'harvestWeeks').value).toBe(0);
   });

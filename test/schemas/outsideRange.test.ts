@@ -51,6 +51,13 @@ describe('a figure outside its range', () => {
     ['media above the rim', ['beds', 0, 'mediaDepth_mm'], 400, 'but the container is only 360 mm deep'],
     ['water of 60 degrees', ['water', 'now_degC'], 60, 'must lie between'],
     ['a date that is none', ['fish', 'weighed'], '2031-02-30', 'Write a date like 2031-04-30'],
+    [
+      'an absence that ends before it begins',
+      ['absence'],
+      { from: '2031-05-02', to: '2031-05-01' },
+      'comes after the first',
+    ],
+    ['an absence of a season', ['absence'], { from: '2031-05-01', to: '2031-08-01' }, 'and 60 are the most'],
     ['a climate nobody knows', ['climate'], 'deBild', 'which is not known here'],
   ])('%s is told at its field', (_, path, value, words) => {
     const said = told(path, value);
