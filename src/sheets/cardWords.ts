@@ -135,17 +135,6 @@ export function lookFor(input: SheetInput): readonly string[] {
   return keys.map((key) => card(input, `look.${key}`));
 }
 
-export function emergencies(input: SheetInput): readonly { readonly sign: string; readonly act: string }[] {
-  const level = input.system.pump === null ? 'levelActNoPump' : 'levelAct';
-  return [
-    { sign: card(input, 'case.level'), act: card(input, `case.${level}`) },
-    ...['gasping', 'power', 'dead'].map((key) => ({
-      sign: card(input, `case.${key}`),
-      act: card(input, `case.${key}Act`),
-    })),
-  ];
-}
-
 /** Labels of the section, by the keys that `drawing` gives its anchors. */
 export function sectionLabels(input: SheetInput): Readonly<Record<string, LabelWords>> {
   const several = input.system.beds.reduce((total, bed) => total + bed.count, 0) > 1 ? 's' : '';

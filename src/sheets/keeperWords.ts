@@ -6,6 +6,7 @@ import { noteSentence } from '../wording/note.ts';
 import { amount, range } from '../wording/quantity.ts';
 import { stepLine } from '../wording/step.ts';
 import { card, figureOf, shown, shownRange } from './cardWords.ts';
+import { isUnderOne } from './emergencyWords.ts';
 import type { Reading } from './parts/ReadingsTable.tsx';
 import type { StepWords } from './parts/StepList.tsx';
 import type { SheetInput } from './sheet.ts';
@@ -40,9 +41,11 @@ export function weighing(input: SheetInput): readonly { readonly mass: string; r
   }));
 }
 
-/** Cautions and stops of the plan as sentences, stops first, each once. */
+/** Cautions and stops of the plan as sentences, stops first, each once; those of the time in hand stand beside it. */
 export function doubts(input: SheetInput): readonly string[] {
-  const onThisCard = Object.values(input.plan.figures).filter(mayStand);
+  const onThisCard = Object.values(input.plan.figures).filter(
+    (one) => mayStand(one) && one.key !== 'timeInHand_min',
+  );
   const notes = onThisCard.flatMap((figure) => figure.notes);
   const order = ['stop', 'caution'] as const;
   const sentences = order.flatMap((level) =>
@@ -80,6 +83,7 @@ const onCard = new Set([
   'smallChange_L',
   'largestChange_L',
   'tanMax_mg_L',
+  'timeInHand_min',
 ]);
 
 /** Figures that stand on the card only as a reading, or only when they warn. */
@@ -142,7 +146,9 @@ function isOnCard(figure: Figure, input: SheetInput): boolean {
   const said =
     input.system.beds.length === 1 && (figure.key === 'wetMedia_L' || figure.key === 'waterMoved_L');
   const printed = onCard.has(figure.key.replace(/^bed\d+\./, '')) || !isWorked(figure);
-  if (said || isOtherChange(figure.key, input)) return false;
+  // Less than a minute is told in words, without a figure.
+  const isNoFigure = figure.key === 'timeInHand_min' && isUnderOne(figure.value ?? 1, input);
+  if (said || isNoFigure || isOtherChange(figure.key, input)) return false;
   return mayStand(figure) && (printed || figure.notes.some((note) => note.level !== 'info'));
 }
 
@@ -155,11 +161,15 @@ function stepWords(figure: Figure, input: SheetInput): StepWords {
     name: figureName(figure.key, input.system.beds.length, input.words.catalogue),
     result: figureValue(figure, input.words.catalogue, input.units),
     lines: figure.steps
-      // Where a leaning wall meets the water is measured with a tape; how it is worked out the plan shows.
-      .filter((step) => step.formula !== '' && !step.gives.term.startsWith('surface'))
+      .filter((step) => step.formula !== '' && !isLeftToPlan(step.gives.term))
       .map((step) => stepLine(step, input.words.catalogue, input.words.terms)),
     sources: marks(figure.key, input),
   };
+}
+
+/** Where a leaning wall meets the water is measured with a tape, and what fish breathe takes no pencil: the plan shows both. */
+function isLeftToPlan(term: string): boolean {
+  return term.startsWith('surface') || ['startingOxygen', 'breathing', 'fishOxygen'].includes(term);
 }
 
 /** The numbers in brackets that point from a figure to its sources. */

@@ -6,3 +6,9 @@ export function dayText(iso: string, catalogue: Catalogue): string {
   const [year = '', month = '', day = ''] = iso.split('-');
   return `${Number(day)} ${say(catalogue, `months.${month}`)} ${year}`;
 }
+
+/** "Nov 2026" from "2026-11-25". */
+export function monthText(iso: string, catalogue: Catalogue): string {
+  const [year = '', month = ''] = iso.split('-');
+  return `${say(catalogue, `months.${month}`)} ${year}`;
+}

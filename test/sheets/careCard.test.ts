@@ -83,6 +83,85 @@ describe('the front of the care card', () => {
   });
 });
 
+describe('the time in hand on the card', () => {
+  const airOf = async (one: System): Promise<readonly string[]> =>
+    (await cardPages(inputOf(one))).map((page) => textOf(page).replace(/\u00a0/g, ' '));
+
+  test('is the plan’s figure rounded down, and is called no safe waiting time on both sides', async () => {
+    const one = system('hollow-lane-ibc');
+    const minutes = inputOf(one).plan.figures['timeInHand_min']?.value ?? Number.NaN;
+    const [front, back] = await airOf(one);
+    inOrder(front ?? '', [
+      'Power out',
+      'battery air',
+      `Air back within ${Math.floor(minutes)} min: not a safe waiting time.`,
+    ]);
+    expect(back).toContain(
+      `When pump and air stop: ${Math.floor(minutes)} min. Air within this time; it is not a safe waiting time.`,
+    );
+  });
+
+  test('is a reason and no figure in green water', async () => {
+    const [front, back] = await airOf(system('pond-and-tray'));
+    expect(front).toContain('in green water no time can be told');
+    expect(back).toContain('When pump and air stop: Air back at once');
+    for (const side of [front, back]) expect(side).not.toMatch(/\d min\b/);
+  });
+
+  test('is never told as 0 minutes', async () => {
+    const one = system('bent-fork-stock-tank');
+    expect(inputOf(one).plan.figures['timeInHand_min']?.value).toBeLessThan(1);
+    const sides = await airOf(one);
+    expect(sides[0]).toContain('Air back at once: there is less than a minute.');
+    for (const side of sides) expect(side).not.toMatch(/\b0 min\b/);
+  });
+
+  test('is not there without fish', async () => {
+    for (const side of await airOf(system('basket-tub'))) expect(side).not.toContain('Air back');
+  });
+});
+
+describe('this month’s feed', () => {
+  const on = async (id: string, day: string): Promise<readonly string[]> => {
+    const pages = await cardPages({ ...inputOf(system(id)), day });
+    return pages.map((page) => textOf(page).replace(/\u00a0/g, ' '));
+  };
+
+  test('stands on the keeper’s side only, and leaves the ration of the front alone', async () => {
+    const [front, back] = await on('kitchen-frame', '2027-06-10');
+    const figures = inputOf(system('kitchen-frame')).plan.figures;
+    const ration = String(Math.floor(figures['feed_g_d']?.value ?? Number.NaN));
+    expect(front).toContain(`Feed each day ${ration}`);
+    expect(front).not.toContain('This month');
+    expect(back).toContain('This month, Jun 2027');
+    expect(back).toContain(`the ${ration} g of the front hold until ten fish were weighed`);
+  });
+
+  test('is that of the plan’s own month', async () => {
+    const { plan } = inputOf(system('kitchen-frame'));
+    const rows = plan.tables.find((table) => table.key === 'fishMonths')?.rows ?? [];
+    const june = rows.find(([month]) => month === '2027-06') ?? [];
+    const [, back] = await on('kitchen-frame', '2027-06-10');
+    expect(back).toContain(`want ${Math.floor(Number(june[5]))} to ${Math.floor(Number(june[6]))} g a day`);
+  });
+
+  test('is none in water in which the front lets nobody feed', async () => {
+    const [, back] = await on('kitchen-frame', '2026-12-10');
+    expect(back).toContain('In such water no feed. The thermometer decides');
+    expect(back).not.toContain('By growth all fish want');
+  });
+
+  test('is not told where the plan does not know the month', async () => {
+    for (const [id, day] of [
+      ['hollow-lane-ibc', '2026-12-10'],
+      ['kitchen-frame', '2050-01-10'],
+    ] as const) {
+      const [, back] = await on(id, day);
+      expect(back).not.toContain('This month');
+    }
+  });
+});
+
 describe('every card', () => {
   for (const { id, system: one } of content.systems) {
     for (const paper of ['A4', 'Letter'] as const) {

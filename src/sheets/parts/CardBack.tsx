@@ -2,7 +2,9 @@
 import { mm } from '../../paper/measures.ts';
 import { noteSentence } from '../../wording/note.ts';
 import { card, figureOf, shown } from '../cardWords.ts';
+import { timeInHand } from '../emergencyWords.ts';
 import { changeIsLimited, doubts, readings, weighing } from '../keeperWords.ts';
+import { monthHead, monthSentences } from '../monthWords.ts';
 import type { SheetInput } from '../sheet.ts';
 import { Column, Heading, Para } from './blocks.tsx';
 import { CardHead } from './CardHead.tsx';
@@ -21,7 +23,7 @@ type Props = {
 
 export function CardBack({ input, printed, steps, last }: Props) {
   return (
-    <Frame>
+    <Frame gap={mm(2.2)}>
       <CardHead
         name={input.system.name}
         place={null}
@@ -30,16 +32,36 @@ export function CardBack({ input, printed, steps, last }: Props) {
         printed={printed}
       />
       <Readings input={input} />
-      <div style={{ display: 'flex', justifyContent: 'space-between' }}>
-        <Column width={weighing(input).length === 0 ? safe.width : mm(92)}>
-          <Heading level="H2" text={card(input, 'keeper.change')} />
-          <Para text={changeText(input)} />
-        </Column>
-        <Weighing input={input} />
-      </div>
+      <Keeping input={input} />
       <Doubts input={input} />
       <StepColumns input={input} steps={steps} last={last} />
     </Frame>
+  );
+}
+
+/** Water and this month on the left, feed by weight on the right where there is a ration. */
+function Keeping({ input }: { input: SheetInput }) {
+  const month = monthSentences(input);
+  return (
+    <div style={{ display: 'flex', justifyContent: 'space-between' }}>
+      <div style={{ ...stack, width: weighing(input).length === 0 ? safe.width : mm(92) }}>
+        <Said head={card(input, 'keeper.change')} text={changeText(input)} />
+        {month.length === 0 ? null : <Said head={monthHead(input)} text={month.join(' ')} />}
+      </div>
+      <Weighing input={input} />
+    </div>
+  );
+}
+
+const stack = { display: 'flex', flexDirection: 'column', rowGap: mm(2), flexShrink: 0 } as const;
+
+/** A text under a heading. */
+function Said({ head, text }: { head: string; text: string }) {
+  return (
+    <div style={{ display: 'flex', flexDirection: 'column' }}>
+      <Heading level="H2" text={head} />
+      <Para text={text} />
+    </div>
   );
 }
 
@@ -123,6 +145,7 @@ function Pair({ left, right, heavy }: { left: string; right: string; heavy?: 'he
 
 function Doubts({ input }: { input: SheetInput }) {
   const sentences = doubts(input);
+  const hand = timeInHand(input);
   const planned = input.plan.figures['fishPlanned']?.notes ?? [];
   const info = planned.map((note) => noteSentence(note, input.words.catalogue, input.units));
   return (
@@ -131,6 +154,7 @@ function Doubts({ input }: { input: SheetInput }) {
       {sentences.map((sentence) => (
         <Para text={sentence} heavy="heavy" />
       ))}
+      {hand === null ? null : <Para text={hand} />}
       <Para text={info.join(` `)} />
     </div>
   );

@@ -49,13 +49,11 @@ export function StepColumns({ input, steps, last }: Omit<Props, 'printed'>) {
   );
 }
 
-/** Where to break so that both columns are about equally long. */
+/** Where to break so that the longer of both columns is as short as can be. */
 function halfway(steps: readonly StepWords[]): number {
-  const all = steps.reduce((total, one) => total + lengthOf(one), 0);
-  let so = 0;
-  const index = steps.findIndex((one) => {
-    so += lengthOf(one);
-    return so >= all / 2;
-  });
-  return index + 1;
+  const lengths = steps.map(lengthOf);
+  const sum = (some: readonly number[]): number => some.reduce((total, one) => total + one, 0);
+  const longer = (cut: number): number => Math.max(sum(lengths.slice(0, cut)), sum(lengths.slice(cut)));
+  const cuts = lengths.map((_, index) => index + 1);
+  return cuts.reduce((best, cut) => (longer(cut) < longer(best) ? cut : best), steps.length);
 }

@@ -1,5 +1,6 @@
 /** The emergency box with the words of this system. */
-import { card, emergencies } from '../cardWords.ts';
+import { card } from '../cardWords.ts';
+import { emergencies } from '../emergencyWords.ts';
 import type { SheetInput } from '../sheet.ts';
 import { EmergencyBox } from './EmergencyBox.tsx';
 

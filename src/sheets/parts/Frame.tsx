@@ -3,7 +3,7 @@ import type { JSXNode } from 'satori/jsx';
 import { mm } from '../../paper/measures.ts';
 import { safe, sideHeight } from './look.ts';
 
-export function Frame({ children }: { children: JSXNode }) {
+export function Frame({ gap = mm(4), children }: { gap?: number; children: JSXNode }) {
   return (
     <div
       style={{
@@ -11,7 +11,7 @@ export function Frame({ children }: { children: JSXNode }) {
         flexDirection: 'column',
         width: safe.width,
         height: sideHeight,
-        rowGap: mm(4),
+        rowGap: gap,
       }}
     >
       {children}

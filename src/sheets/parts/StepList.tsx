@@ -13,9 +13,9 @@ export type StepWords = {
 /** Figures with their steps run in behind the name, in one column. */
 export function StepList({ steps, width }: { steps: readonly StepWords[]; width: number }) {
   return (
-    <div style={{ display: 'flex', flexDirection: 'column', width, fontSize: size.source, lineHeight: 1.22 }}>
+    <div style={{ display: 'flex', flexDirection: 'column', width, fontSize: size.source, lineHeight: 1.18 }}>
       {steps.map((one) => (
-        <div data-role="P" style={{ display: 'block', marginBottom: mm(0.9) }}>
+        <div data-role="P" style={{ display: 'block', marginBottom: mm(0.7) }}>
           <span style={{ fontWeight: weight.heavy }}>{headOf(one)}</span>
           {` ${tailOf(one)}`}
         </div>
