@@ -40,7 +40,7 @@ export function extentOf(section: Section): Extent {
 }
 
 /** Half of the widest line, so that a wall at the edge of the box is not cut. */
-const edge = 9;
+export const edge = 9;
 
 /** One scale for both directions, the drawing in the middle of the width and standing on the ground of the box. */
 export function fitInto(extent: Extent, box: { readonly width: number; readonly height: number }): Fit {

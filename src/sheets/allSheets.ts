@@ -7,11 +7,13 @@ import type { SheetKind } from './sheetKind.ts';
 import { sittersSheet } from './sittersSheet.tsx';
 import { stageSheet } from './stageSheet.tsx';
 import { startUpLog } from './startUpLog.tsx';
+import { systemDrawing } from './systemDrawing.tsx';
 import { waterLog } from './waterLog.tsx';
 
 export const allSheets: readonly SheetKind[] = [
   careCardKind,
   planningWorksheet,
+  systemDrawing,
   buildSheet,
   startUpLog,
   waterLog,

@@ -15,7 +15,8 @@ export type SheetId =
   | 'dip-strip'
   | 'planning-worksheet'
   | 'build-sheet'
-  | 'stage-sheet';
+  | 'stage-sheet'
+  | 'system-drawing';
 
 export type SheetKind = {
   readonly id: SheetId;

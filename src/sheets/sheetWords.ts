@@ -2,7 +2,15 @@
 import { say } from '../wording/catalogue.ts';
 import type { SheetInput } from './sheet.ts';
 
-type SheetGroup = 'sitter' | 'waterLog' | 'startUpLog' | 'dipStrip' | 'worksheet' | 'build' | 'stage';
+type SheetGroup =
+  | 'sitter'
+  | 'waterLog'
+  | 'startUpLog'
+  | 'dipStrip'
+  | 'worksheet'
+  | 'build'
+  | 'stage'
+  | 'systemDrawing';
 
 /** A sentence of a sheet. */
 export function told(

@@ -23,7 +23,7 @@ import { at, nodesOf, type SourceFile, sources } from './sourceFiles.ts';
 /** Groups of the catalogue whose sentences only a page or a form asks for are looked after there. */
 const plannedGroups = [
   ...['notes', 'card', 'modes', 'words', 'months'],
-  ...['sitter', 'waterLog', 'startUpLog', 'dipStrip', 'worksheet', 'build', 'stage'],
+  ...['sitter', 'waterLog', 'startUpLog', 'dipStrip', 'worksheet', 'build', 'stage', 'systemDrawing'],
 ];
 
 /** Sentences that no plan and no card asks for, each with the reason. */

@@ -59,6 +59,12 @@ export type Section = {
   readonly pipes: readonly SectionPipe[];
   readonly holes: readonly SectionHole[];
   readonly pump: { readonly x_mm: number; readonly y_mm: number; readonly intakeY_mm: number } | null;
+  /** Every rim and inside floor by its height over the floor of the place, from the top down. */
+  readonly heights: readonly SectionHeight[];
+  /** Where the water goes, from the pump on. */
+  readonly way: readonly Station[];
+  /** Every kind of vessel once, seen from above. */
+  readonly above: readonly SeenFromAbove[];
 };
 
 export type SectionVessel = {
@@ -71,14 +77,18 @@ export type SectionVessel = {
   readonly mode: BedMode | null;
   /** Inside wall from the left rim down, along the floor, up to the right rim. Open at the top. */
   readonly outline: readonly Point[];
+  /** Inside width at the rim; of a drum on its side at its widest, of a dip table the outside one. */
+  readonly width_mm: number;
   readonly levels: readonly SectionLevel[];
   /** Media from floor to this height; null where there is none. */
   readonly mediaTopY_mm: number | null;
 };
 
 export type SectionLevel = {
-  readonly key: 'full' | 'low' | 'waterLine' | 'blocked' | 'powerCut';
+  readonly key: 'full' | 'low' | 'waterLine' | 'drained' | 'blocked' | 'powerCut';
   readonly y_mm: number;
+  /** Over the inside floor. */
+  readonly height_mm: number;
   /** Inside wall at that height. */
   readonly left_mm: number;
   readonly right_mm: number;
@@ -90,15 +100,40 @@ export type SectionPipe = {
   readonly bore_mm: number | null;
 };
 
-/** A place to cut: where a pipe goes through a floor or a wall. */
+/** A place to cut: where a pipe goes through a floor or a wall, or where water leaves at the foot of a standpipe. */
 export type SectionHole = {
-  readonly for: 'standpipe' | 'overflow';
+  readonly for: 'standpipe' | 'drain' | 'overflow';
   readonly role: SectionVessel['role'];
   readonly index: number;
   readonly copy: number;
   readonly at: Point;
-  /** Bore of the pipe, not of the hole: that depends on the fitting. null where it was not measured. */
+  /** Bore of the pipe, not of the hole, which depends on the fitting; of a drain the hole itself. null: not measured. */
   readonly bore_mm: number | null;
+};
+
+/** One height over the floor of the place, and all that ends there. */
+export type SectionHeight = {
+  readonly y_mm: number;
+  readonly of: readonly (Pick<SectionVessel, 'role' | 'index'> & { readonly edge: 'rim' | 'floor' })[];
+};
+
+/** A place on the way of the water. */
+export type Station = {
+  readonly key: 'pump' | 'supply' | 'bed' | Exclude<BedMode, 'inTank'> | 'return' | 'overflow' | 'baskets';
+  readonly at: Point;
+};
+
+/** A vessel from above, its middle at 0, 0. Where it stands is not known, so nothing tells it. */
+export type SeenFromAbove = Pick<SectionVessel, 'role' | 'index'> & {
+  readonly count: number;
+  /** A dip table knows only what its vessel measures outside. */
+  readonly measured: 'inside' | 'outside';
+  /** Along the section, and from front to back; at the rim, or of a drum on its side at its widest. */
+  readonly length_mm: number;
+  readonly breadth_mm: number;
+  readonly rim: readonly Point[];
+  /** The floor, where it differs from the rim; null where it does not or is not known. */
+  readonly floor: readonly Point[] | null;
 };
 
 export type Point = readonly [x_mm: number, y_mm: number];

@@ -94,7 +94,12 @@ function pumpRows(system: System): readonly Row[] {
 function holesTable(system: System): Table {
   const beds = system.beds.filter((bed) => bed.mode !== 'inTank');
   const rows: readonly (readonly Cell[])[] = [
-    ...beds.map((bed) => ['standpipeHole', bed.name, bed.count, bed.standpipeBore_mm, 0]),
+    ...beds.flatMap((bed) => [
+      ['standpipeHole', bed.name, bed.count, bed.standpipeBore_mm, 0],
+      ...(bed.mode === 'timer' && bed.drainHole_mm
+        ? [['drainHole', bed.name, bed.count, bed.drainHole_mm, 0]]
+        : []),
+    ]),
     ...(system.sump ? [['overflowHole', null, system.tank.count, null, system.tank.full_mm]] : []),
   ];
   return {

@@ -1,6 +1,7 @@
 /** The pipe run of the section: riser, drops into the beds, standpipes, and the way back. */
 import type { System } from '../system.ts';
-import type { Point, Section, SectionHole, SectionPipe, SectionVessel } from './figure.ts';
+import type { Point, Section, SectionPipe, SectionVessel } from './figure.ts';
+import { bedHoles, overflowHoles } from './sectionHoles.ts';
 
 /** Room that pipes keep in the drawing. Ours, for legibility; nothing is built by it. */
 const clear_mm = 60;
@@ -21,6 +22,9 @@ export function riserX_mm(system: System, low: readonly SectionVessel[]): number
   return left + Math.min(0.18 * (right - left), 150);
 }
 
+/** What of a section is made of pipe. */
+export type PipeRun = Pick<Section, 'pipes' | 'holes' | 'pump'>;
+
 /**
  * Pipes and pump of a placed section.
  * @param system a checked system
@@ -28,7 +32,7 @@ export function riserX_mm(system: System, low: readonly SectionVessel[]): number
  * @returns the pipes in the order of the water, the holes they need, and the pump
  * @source geometry
  */
-export function pipes(system: System, vessels: readonly SectionVessel[]): Omit<Section, 'vessels'> {
+export function pipes(system: System, vessels: readonly SectionVessel[]): PipeRun {
   const low = vessels.filter((vessel) => vessel.role !== 'bed');
   const fed = vessels.filter(
     (vessel) => vessel.role === 'bed' && system.beds[vessel.index]?.mode !== 'inTank',
@@ -44,25 +48,18 @@ export function pipes(system: System, vessels: readonly SectionVessel[]): Omit<S
     pump,
     pipes: [...supply(system, pump, fed, low), ...ways.flat(), ...over],
     holes: [
-      ...fed.flatMap((bed, i) => holesOf(bed, ways[i] ?? [])),
+      ...fed.flatMap((bed, i) => bedHoles(bed, ways[i] ?? [], drainHole_mm(system, bed))),
       ...low
         .filter((vessel) => vessel.role === 'tank')
         .slice(-1)
-        .flatMap((tank) => holesOf(tank, over)),
+        .flatMap((tank) => overflowHoles(tank, over)),
     ],
   };
 }
 
-/** Where a standpipe goes through a bed's floor, and an overflow through the tank's wall. */
-function holesOf(vessel: SectionVessel, own: readonly SectionPipe[]): readonly SectionHole[] {
-  const wanted = vessel.role === 'bed' ? 'standpipe' : 'overflow';
-  return own
-    .filter((pipe) => pipe.role === wanted)
-    .flatMap((pipe) => {
-      const at = wanted === 'standpipe' ? pipe.points.at(-1) : pipe.points[0];
-      const { role, index, copy } = vessel;
-      return at === undefined ? [] : [{ for: wanted, role, index, copy, at, bore_mm: pipe.bore_mm }];
-    });
+/** What a timer bed drains through; null for others and where it was not measured. */
+function drainHole_mm(system: System, { index, mode }: SectionVessel): number | null {
+  return mode === 'timer' ? (system.beds[index]?.drainHole_mm ?? null) : null;
 }
 
 function pumpVessel(system: System, low: readonly SectionVessel[]): SectionVessel {

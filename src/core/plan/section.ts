@@ -4,7 +4,10 @@ import type { Bed, Container, System } from '../system.ts';
 import type { BedPlan } from './beds.ts';
 import type { Section, SectionVessel } from './figure.ts';
 import type { Levels } from './levels.ts';
+import { seenFromAbove } from './seenFromAbove.ts';
+import { heights } from './sectionHeights.ts';
 import { pipes, riserX_mm } from './pipes.ts';
+import { way } from './waterWay.ts';
 import { bedVessel, type Placed, sumpVessel, tankVessel } from './sectionVessels.ts';
 
 /** Clear space between vessels that stand side by side in the drawing. Ours, for legibility; nothing is built by it. */
@@ -34,7 +37,8 @@ export function section(system: System, beds: readonly BedPlan[], levels: Levels
   const low = [...tankVessels, ...sumpVessels];
   const placedBeds = [...inTankBeds(beds, tankVessels, system), ...bedRows(system, beds, low)];
   const vessels = [...low, ...placedBeds];
-  return { vessels, ...pipes(system, vessels) };
+  const run = pipes(system, vessels);
+  return { vessels, ...run, heights: heights(vessels), way: way(vessels, run), above: seenFromAbove(system) };
 }
 
 function rightOf(vessel: SectionVessel): number {

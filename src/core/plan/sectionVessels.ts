@@ -1,9 +1,10 @@
 /** One vessel of the section: its inside wall and its levels, at the place it was given. */
 import { width_mm } from '../geometry/container.ts';
 import type { Container, System } from '../system.ts';
-import type { BedPlan } from './beds.ts';
+import { type BedPlan, floodsAndDrains } from './beds.ts';
 import type { Point, SectionLevel, SectionVessel } from './figure.ts';
 import type { Levels } from './levels.ts';
+import { seenWidth_mm } from './seenFromAbove.ts';
 
 /** A vessel before it is drawn: where its middle stands and how high its inside floor is. */
 export type Placed = { readonly middle_mm: number; readonly floor_mm: number };
@@ -24,7 +25,24 @@ function outline(container: Container, at: Placed): readonly Point[] {
 
 function level(key: SectionLevel['key'], container: Container, at: Placed, height_mm: number): SectionLevel {
   const half = width_mm(container, Math.min(height_mm, container.depth_mm)) / 2;
-  return { key, y_mm: at.floor_mm + height_mm, left_mm: at.middle_mm - half, right_mm: at.middle_mm + half };
+  return {
+    key,
+    y_mm: at.floor_mm + height_mm,
+    height_mm,
+    left_mm: at.middle_mm - half,
+    right_mm: at.middle_mm + half,
+  };
+}
+
+/** After a power cut, where that is higher than the full line and still inside. */
+function powerCut(
+  { afterPowerCut_mm }: Levels,
+  container: Container,
+  at: Placed,
+  full_mm: number,
+): readonly SectionLevel[] {
+  if (afterPowerCut_mm === null || afterPowerCut_mm < full_mm + 0.5) return [];
+  return [level('powerCut', container, at, afterPowerCut_mm)];
 }
 
 /**
@@ -45,9 +63,11 @@ export function tankVessel(system: System, levels: Levels, at: Placed, copy: num
     copy,
     mode: null,
     outline: outline(container, at),
+    width_mm: seenWidth_mm(container),
     levels: [
       level('full', container, at, full_mm),
       ...(moves ? [level('low', container, at, levels.sourceLow_mm)] : []),
+      ...(system.sump === null ? powerCut(levels, container, at, full_mm) : []),
       ...(system.sump === null && system.pump
         ? [level('blocked', container, at, system.pump.intake_mm)]
         : []),
@@ -73,11 +93,13 @@ export function sumpVessel(system: System, levels: Levels, at: Placed, copy: num
     copy,
     mode: null,
     outline: outline(sump.container, at),
+    width_mm: seenWidth_mm(sump.container),
     levels: [
       level('full', sump.container, at, sump.full_mm),
       ...(levels.sourceLow_mm < sump.full_mm - 0.5
         ? [level('low', sump.container, at, levels.sourceLow_mm)]
         : []),
+      ...powerCut(levels, sump.container, at, sump.full_mm),
       ...(system.pump ? [level('blocked', sump.container, at, system.pump.intake_mm)] : []),
     ],
     mediaTopY_mm: null,
@@ -93,13 +115,19 @@ export function sumpVessel(system: System, levels: Levels, at: Placed, copy: num
  * @source geometry
  */
 export function bedVessel(of: BedPlan, at: Placed, copy: number): SectionVessel {
+  const { container, drained_mm } = of.bed;
+  const drains = floodsAndDrains(of.bed);
   return {
     role: 'bed',
     index: of.number - 1,
     copy,
     mode: of.bed.mode,
-    outline: outline(of.bed.container, at),
-    levels: [level('waterLine', of.bed.container, at, of.line_mm)],
+    outline: outline(container, at),
+    width_mm: seenWidth_mm(container),
+    levels: [
+      level('waterLine', container, at, of.line_mm),
+      ...(drains && drained_mm > 0.5 ? [level('drained', container, at, drained_mm)] : []),
+    ],
     mediaTopY_mm: at.floor_mm + of.bed.mediaDepth_mm,
   };
 }

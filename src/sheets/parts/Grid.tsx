@@ -1,6 +1,10 @@
 /** A ruled table to write in: heads, and rows high enough for a hand. */
+import type { JSXNode } from 'satori/jsx';
 import { mm } from '../../paper/measures.ts';
 import { rule, size, weight } from './look.ts';
+
+/** Words, or a small drawing. */
+type Cell = JSXNode;
 
 export type GridColumn = {
   readonly head: string;
@@ -9,7 +13,7 @@ export type GridColumn = {
 
 type Props = {
   readonly columns: readonly GridColumn[];
-  readonly rows: readonly (readonly string[])[];
+  readonly rows: readonly (readonly Cell[])[];
   readonly rowHeight: number;
   readonly headHeight?: number;
 };
@@ -37,7 +41,7 @@ export function Grid({ columns, rows, rowHeight, headHeight = mm(11) }: Props) {
 
 type RowProps = {
   readonly columns: readonly GridColumn[];
-  readonly cells: readonly string[];
+  readonly cells: readonly Cell[];
   readonly height: number;
   readonly kind: 'TH' | 'TD';
 };
