@@ -1,6 +1,7 @@
 /** Every kind of sheet, in the order in which a keeper needs them. */
 import { buildSheet } from './buildSheet.tsx';
 import { careCardKind } from './careCard.tsx';
+import { careCardLarge } from './careCardLarge.tsx';
 import { dipStrip } from './dipStrip.tsx';
 import { planningWorksheet } from './planningWorksheet.tsx';
 import type { SheetKind } from './sheetKind.ts';
@@ -12,6 +13,7 @@ import { waterLog } from './waterLog.tsx';
 
 export const allSheets: readonly SheetKind[] = [
   careCardKind,
+  careCardLarge,
   planningWorksheet,
   systemDrawing,
   buildSheet,

@@ -11,6 +11,21 @@ import type { Reading } from './parts/ReadingsTable.tsx';
 import type { StepWords } from './parts/StepList.tsx';
 import type { SheetInput } from './sheet.ts';
 
+/** A quarter is only named where the plan does not know better: tank and tap may differ too much for it. */
+export function changeText(input: SheetInput): string {
+  const words = { quarter: shown(input, 'waterChange_L'), tenth: shown(input, 'smallChange_L') };
+  if (!changeIsLimited(input)) return card(input, 'keeper.changeText', words);
+  return card(input, 'keeper.changeLimited', { largest: shown(input, 'largestChange_L') });
+}
+
+/** Fish planned and fish counted. */
+export function fishCount(input: SheetInput): string {
+  const present = String(input.system.fish?.present ?? 0);
+  const planned = figureOf(input, 'fishPlanned');
+  if (planned === null) return card(input, 'keeper.fishCountNone', { present });
+  return card(input, 'keeper.fishCount', { planned: String(planned.value), present });
+}
+
 /** What to test and where it is good; empty without fish. */
 export function readings(input: SheetInput): readonly Reading[] {
   if (input.system.fish === null) return [];
@@ -116,7 +131,7 @@ const besides = new Set([
 ]);
 
 /** Whether tank and tap differ so much that the plan allows less than the usual change of a quarter. */
-export function changeIsLimited(input: SheetInput): boolean {
+function changeIsLimited(input: SheetInput): boolean {
   const largest = figureOf(input, 'largestChange_L');
   const quarter = figureOf(input, 'waterChange_L');
   return largest !== null && quarter !== null && largest.value < quarter.value;

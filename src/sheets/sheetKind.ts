@@ -9,6 +9,7 @@ export type LayOut = (sheet: Sheet) => Promise<Page>;
 /** Part of the names of a sheet's files. */
 export type SheetId =
   | 'care-card'
+  | 'care-card-large'
   | 'sitters-sheet'
   | 'start-up-log'
   | 'water-and-feed-log'

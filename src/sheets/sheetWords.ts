@@ -10,7 +10,11 @@ type SheetGroup =
   | 'worksheet'
   | 'build'
   | 'stage'
-  | 'systemDrawing';
+  | 'systemDrawing'
+  | 'large'
+  | 'pocket'
+  | 'labels'
+  | 'template';
 
 /** A sentence of a sheet. */
 export function told(

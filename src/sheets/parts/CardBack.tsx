@@ -1,9 +1,9 @@
 /** The back of the care card, for the keeper: readings, water change, weighing, doubts, steps. */
 import { mm } from '../../paper/measures.ts';
 import { noteSentence } from '../../wording/note.ts';
-import { card, figureOf, shown } from '../cardWords.ts';
+import { card, figureOf } from '../cardWords.ts';
 import { timeInHand } from '../emergencyWords.ts';
-import { changeIsLimited, doubts, readings, weighing } from '../keeperWords.ts';
+import { changeText, doubts, fishCount, readings, weighing } from '../keeperWords.ts';
 import { monthHead, monthSentences } from '../monthWords.ts';
 import type { SheetInput } from '../sheet.ts';
 import { Column, Heading, Para } from './blocks.tsx';
@@ -63,20 +63,6 @@ function Said({ head, text }: { head: string; text: string }) {
       <Para text={text} />
     </div>
   );
-}
-
-/** A quarter is only named where the plan does not know better: tank and tap may differ too much for it. */
-function changeText(input: SheetInput): string {
-  const words = { quarter: shown(input, 'waterChange_L'), tenth: shown(input, 'smallChange_L') };
-  if (!changeIsLimited(input)) return card(input, 'keeper.changeText', words);
-  return card(input, 'keeper.changeLimited', { largest: shown(input, 'largestChange_L') });
-}
-
-function fishCount(input: SheetInput): string {
-  const present = String(input.system.fish?.present ?? 0);
-  const planned = figureOf(input, 'fishPlanned');
-  if (planned === null) return card(input, 'keeper.fishCountNone', { present });
-  return card(input, 'keeper.fishCount', { planned: String(planned.value), present });
 }
 
 function Readings({ input }: { input: SheetInput }) {

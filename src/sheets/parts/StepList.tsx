@@ -25,11 +25,11 @@ export function StepList({ steps, width }: { steps: readonly StepWords[]; width:
 }
 
 /** The name with its result, unless the steps end in that very result. */
-function headOf(one: StepWords): string {
+export function headOf(one: StepWords): string {
   return endsInResult(one) ? `${one.name}:` : `${one.name}, ${one.result}:`;
 }
 
-function tailOf(one: StepWords): string {
+export function tailOf(one: StepWords): string {
   return `${one.lines.join('; ')} ${one.sources}`;
 }
 
