@@ -4,6 +4,7 @@ import { careCardKind } from './careCard.tsx';
 import { careCardLarge } from './careCardLarge.tsx';
 import { dipStrip } from './dipStrip.tsx';
 import { planningWorksheet } from './planningWorksheet.tsx';
+import { pocketCard } from './pocketCard.tsx';
 import type { SheetKind } from './sheetKind.ts';
 import { sittersSheet } from './sittersSheet.tsx';
 import { stageSheet } from './stageSheet.tsx';
@@ -14,6 +15,7 @@ import { waterLog } from './waterLog.tsx';
 export const allSheets: readonly SheetKind[] = [
   careCardKind,
   careCardLarge,
+  pocketCard,
   planningWorksheet,
   systemDrawing,
   buildSheet,

@@ -10,6 +10,7 @@ export type LayOut = (sheet: Sheet) => Promise<Page>;
 export type SheetId =
   | 'care-card'
   | 'care-card-large'
+  | 'pocket-card'
   | 'sitters-sheet'
   | 'start-up-log'
   | 'water-and-feed-log'

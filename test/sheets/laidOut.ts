@@ -67,10 +67,10 @@ export function faultsOf(page: Page): readonly string[] {
   return [...outside.map((one) => `outside the safe box: "${one.text}"`), ...overlaps(all)];
 }
 
-/** 190 by 254 mm in the middle of the sheet, with half a point of slack for side bearings. */
+/** 190 by 254 mm in the middle of the sheet however it lies, with half a point of slack for side bearings. */
 function safeBox(page: Page): Rect {
-  const width = (190 / 25.4) * 72;
-  const height = (254 / 25.4) * 72;
+  const sides = [(190 / 25.4) * 72, (254 / 25.4) * 72] as const;
+  const [width, height] = page.width_pt < page.height_pt ? sides : [sides[1], sides[0]];
   const left = (page.width_pt - width) / 2 - 0.5;
   const top = (page.height_pt - height) / 2 - 0.5;
   return { left, top, right: left + width + 1, bottom: top + height + 1 };
