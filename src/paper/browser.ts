@@ -4,6 +4,7 @@ import layoutUrl from 'satori/layout.wasm?url';
 import { fontUrls } from './browserFonts.ts';
 import { fontSources } from './fonts.ts';
 import type { Engine } from './layOut.ts';
+import type { PackShelf } from './openPacks.ts';
 import type { Press } from './press.ts';
 import type { Raster } from './toPng.ts';
 
@@ -13,8 +14,8 @@ import type { Raster } from './toPng.ts';
  */
 export async function browserPress(): Promise<Press> {
   // Imported here and not above, so that a page can show itself before the press arrives.
-  const [{ typeFrom }, { layOut }, { toSvg }, satori, layoutWasm, files] = await Promise.all([
-    import('./type.ts'),
+  const [{ typeCase }, { layOut }, { toSvg }, satori, layoutWasm, files] = await Promise.all([
+    import('./typeCase.ts'),
     import('./layOut.ts'),
     import('./toSvg.ts'),
     import('satori/standalone'),
@@ -27,18 +28,27 @@ export async function browserPress(): Promise<Press> {
     ),
   ]);
   await satori.init(layoutWasm);
-  const type = typeFrom(files);
+  const types = typeCase(files, packShelf);
   const raster = once(loadRaster);
   return {
-    layOut: (sheet) => layOut(sheet, type, satori.default as Engine),
-    toPdf: async (print) => (await import('./toPdf.ts')).toPdf(print, type),
-    toSvg: (page) => toSvg(page, type),
+    layOut: (sheet) => layOut(sheet, types, satori.default as Engine),
+    toPdf: async (print) => {
+      const [{ toPdf }] = await Promise.all([import('./toPdf.ts'), types.read(print.pages)]);
+      return toPdf(print, types.typeOf);
+    },
+    toSvg: (page) => toSvg(page, types.typeOf(page)),
     toPng: async (page, options) => {
-      const [{ toPng }, turn] = await Promise.all([import('./toPng.ts'), raster()]);
-      return toPng(page, type, options, turn);
+      const [{ toPng }, turn] = await Promise.all([import('./toPng.ts'), raster(), types.read([page])]);
+      return toPng(page, types.typeOf(page), options, turn);
     },
   };
 }
+
+/** The list of packs is long, and itself loaded only for sheets that need one. */
+const packShelf: PackShelf = {
+  woff: async (pack, weight) => load((await import('./browserPacks.ts')).packUrl(pack, weight)),
+  slices: async (family) => (await import('./browserPacks.ts')).packSlices[family](),
+};
 
 async function load(url: string): Promise<Uint8Array<ArrayBuffer>> {
   const answer = await fetch(url);

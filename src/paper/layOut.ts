@@ -5,6 +5,7 @@ import { type NodeFinder, type Piece, readSvg } from './readSvg.ts';
 import { type NodeDraft, type Settled, settle } from './settle.ts';
 import { nodeOfMark } from './styles.ts';
 import type { Type } from './type.ts';
+import type { TypeCase } from './typeCase.ts';
 import { joinWords } from './words.ts';
 
 export type Sheet = {
@@ -34,6 +35,7 @@ type Detected = { key?: string | number; left: number; top: number; width: numbe
 /** What the engine drew, before words are joined: for the press itself and for the tests of its measures. */
 export type Drawn = {
   readonly settled: Settled;
+  readonly type: Type;
   readonly boxes: ReadonlyMap<number, Box>;
   readonly found: readonly (Piece | Shape)[];
 };
@@ -43,20 +45,22 @@ export type Drawn = {
  *
  * @throws CoverError naming every character that no font has; Error naming what cannot be printed.
  */
-export async function layOut(sheet: Sheet, type: Type, engine: Engine): Promise<Page> {
-  const { settled, boxes, found } = await draw(sheet, type, engine);
+export async function layOut(sheet: Sheet, types: TypeCase, engine: Engine): Promise<Page> {
+  const { settled, boxes, found, type } = await draw(sheet, types, engine);
   return {
     width_pt: sheetLength_pt(sheet.width_mm),
     height_pt: sheetLength_pt(sheet.height_mm),
     title: sheet.title,
     lang: sheet.lang,
+    packs: type.packs,
     items: joinWords(found, settled, type),
     nodes: settled.nodes.map((node, index) => pageNode(node, boxes.get(index))),
   };
 }
 
-export async function draw(sheet: Sheet, type: Type, engine: Engine): Promise<Drawn> {
+export async function draw(sheet: Sheet, types: TypeCase, engine: Engine): Promise<Drawn> {
   const settled = await settle(sheet.root);
+  const type = await types.typeFor(settled.paragraphs.values());
   type.mustCover(settled.paragraphs.values());
   const boxes = new Map<number, Box>();
   const svg = await engine(settled.tree, {
@@ -69,7 +73,7 @@ export async function draw(sheet: Sheet, type: Type, engine: Engine): Promise<Dr
       if (typeof node.key === 'string') boxes.set(Number(node.key), boxOf(node));
     },
   });
-  return { settled, boxes, found: readSvg(svg, nodeFinder(settled.nodes)) };
+  return { settled, type, boxes, found: readSvg(svg, nodeFinder(settled.nodes)) };
 }
 
 const engineFonts = new WeakMap<Type, { name: string; weight: 400 | 800; data: ArrayBuffer }[]>();

@@ -8,12 +8,13 @@ import type { Press } from './press.ts';
 import { toPdf } from './toPdf.ts';
 import { type Raster, toPng } from './toPng.ts';
 import { toSvg } from './toSvg.ts';
-import { type Type, typeFrom } from './type.ts';
+import { type TypeCase, typeCase } from './typeCase.ts';
+import { packFile } from './packs.ts';
 
 const packages = createRequire(import.meta.url);
 
 /** What the press is made of, for those who test its parts. */
-export type Parts = { readonly type: Type; readonly engine: Engine; readonly raster: Raster };
+export type Parts = { readonly types: TypeCase; readonly engine: Engine; readonly raster: Raster };
 
 /** The parts of the press in Node, from the installed packages. */
 export async function nodeParts(): Promise<Parts> {
@@ -27,18 +28,28 @@ export async function nodeParts(): Promise<Parts> {
     readFile(packages.resolve('satori/layout.wasm')).then(init),
   ]);
   return {
-    type: typeFrom(files),
+    types: typeCase(files, {
+      woff: (pack, weight) => readFile(packages.resolve(packFile(pack, weight))),
+      slices: async (family) =>
+        JSON.parse(await readFile(packages.resolve(`@fontsource/${family}/unicode.json`), 'utf8')),
+    }),
     engine: satori as Engine,
     raster: (svg) => new Resvg(svg, { font: { loadSystemFonts: false } }).render().asPng(),
   };
 }
 
 export async function nodePress(): Promise<Press> {
-  const { type, engine, raster } = await nodeParts();
+  const { types, engine, raster } = await nodeParts();
   return {
-    layOut: (sheet) => layOut(sheet, type, engine),
-    toPdf: (print) => toPdf(print, type),
-    toSvg: (page) => toSvg(page, type),
-    toPng: async (page, options) => toPng(page, type, options, raster),
+    layOut: (sheet) => layOut(sheet, types, engine),
+    toPdf: async (print) => {
+      await types.read(print.pages);
+      return toPdf(print, types.typeOf);
+    },
+    toSvg: (page) => toSvg(page, types.typeOf(page)),
+    toPng: async (page, options) => {
+      await types.read([page]);
+      return toPng(page, types.typeOf(page), options, raster);
+    },
   };
 }

@@ -1,7 +1,8 @@
 import { maySee } from './edges.ts';
 import { thousandth } from './measures.ts';
 import type { Clip, Ink, Item, Page, Path, Shape, Words } from './page.ts';
-import type { Face, Type } from './type.ts';
+import type { Face } from './face.ts';
+import type { Type } from './type.ts';
 
 /** The marks of a page in SVG, with every letter drawn as its outline: no font is needed to see it. */
 export type Outlines = { readonly definitions: string; readonly marks: string };
@@ -97,7 +98,7 @@ function drawShape({ path, fill, stroke }: Shape): string {
 function drawWords(desk: Desk, words: Words): string {
   if (words.ink.alpha_frac === 0 || words.text.trim() === '') return '';
   let x_pt = words.x_pt;
-  const runs = desk.type.shape(words.text, words.weight).map((run) => {
+  const runs = desk.type.shape(words.text, words.weight, words.direction).map((run) => {
     const scale = words.size_pt / run.face.unitsPerEm;
     let across = 0;
     const uses = run.glyphs.map((glyph) => {

@@ -1,3 +1,5 @@
+import type { Direction } from './direction.ts';
+
 /**
  * What a laid-out sheet is: a size, and items with a fixed place. Everything is measured in points from the top left
  * corner, y down. A Page is plain data: it survives `structuredClone`, so a worker can hand it over.
@@ -55,6 +57,11 @@ export type Words = {
   readonly width_pt: number;
   readonly size_pt: number;
   readonly weight: Weight;
+  /**
+   * The direction they run in, where the line they stand in mixes directions; else that of the paragraph they would
+   * be by themselves.
+   */
+  readonly direction?: Direction;
   readonly ink: Ink;
   /** A turn or a scale of the box the words stand in; null for upright words. */
   readonly matrix: Matrix | null;
@@ -121,6 +128,8 @@ export type Page = {
   readonly title: string;
   /** BCP 47 language tag. */
   readonly lang: string;
+  /** Names of the packs of fonts that it is set with beyond those of every sheet, in the order of fallback. */
+  readonly packs: readonly string[];
   /** In the order they are painted. */
   readonly items: readonly Item[];
   readonly nodes: readonly PageNode[];

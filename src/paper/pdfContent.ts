@@ -1,9 +1,11 @@
+import { inReadingOrder, lettersOf } from './letters.ts';
 import { thousandth } from './measures.ts';
 import type { Clip, Ink, Item, Matrix, Page, Path, Shape, Words } from './page.ts';
 import { combine } from './path.ts';
-import { fontName, hex, type PdfFonts, utf16 } from './pdfFonts.ts';
+import { fontName, hex, nothing, type PdfFonts, utf16 } from './pdfFonts.ts';
 import type { TaggedPage } from './tags.ts';
-import type { Glyph, Run, Type } from './type.ts';
+import type { Glyph, Run } from './face.ts';
+import type { Type } from './type.ts';
 
 /** One page's drawing commands, and what they call by name. */
 export type Content = { readonly commands: string; readonly alphas: ReadonlySet<number> };
@@ -149,12 +151,13 @@ function drawWords(sheet: Sheet, words: Words): void {
   if (words.ink.alpha_frac === 0) return;
   setAlpha(sheet, words.ink);
   set(sheet, 'fill', inkCommand(words.ink, ['g', 'rg']));
-  const runs = sheet.type.shape(words.text, words.weight);
+  const runs = sheet.type.shape(words.text, words.weight, words.direction);
   // Where several glyphs make one letter, some readers need to be told the text of the whole.
-  const spelled = runs.some((run) => run.glyphs.some((glyph) => glyph.text === ''));
+  const spelled = runs.some(({ direction, glyphs }) => direction === 'ltr' && glyphs.some(isFurther));
   if (spelled) sheet.lines.push(`/Span <</ActualText <FEFF${utf16(words.text)}>>> BDC`);
-  sheet.lines.push('BT', `${textMatrix(sheet, words)} Tm`);
-  for (const run of runs) {
+  sheet.lines.push('BT');
+  for (const { run, after_pt } of inReadingOrder(runs, words.size_pt)) {
+    if (after_pt !== null) sheet.lines.push(`${textMatrix(sheet, words, after_pt)} Tm`);
     sheet.lines.push(`/${fontName(run.face)} ${pdfNumber(words.size_pt)} Tf`);
     drawRun(sheet, run, words.size_pt);
   }
@@ -162,14 +165,15 @@ function drawWords(sheet: Sheet, words: Words): void {
   if (spelled) sheet.lines.push('EMC');
 }
 
-function textMatrix(sheet: Sheet, words: Words): string {
-  const upright: Matrix = [1, 0, 0, -1, words.x_pt, words.baseline_pt];
+function isFurther(glyph: Glyph): boolean {
+  return glyph.text === '';
+}
+
+function textMatrix(sheet: Sheet, words: Words, after_pt: number): string {
+  const upright: Matrix = [1, 0, 0, -1, words.x_pt + after_pt, words.baseline_pt];
   const onSheet = words.matrix ? combine(words.matrix, upright) : upright;
   return combine([1, 0, 0, -1, 0, sheet.height_pt], onSheet).map(pdfNumber).join(' ');
 }
-
-/** Zero-width space: what the further glyphs of a letter stand for, since they must stand for something. */
-const nothing = '\u200b';
 
 /** Shows glyphs with their kerning: a number in the list moves the next glyph to the left, in thousandths. */
 function drawRun(sheet: Sheet, run: Run, size_pt: number): void {
@@ -182,7 +186,7 @@ function drawRun(sheet: Sheet, run: Run, size_pt: number): void {
     if (shown.length > 0) sheet.lines.push(`[${shown.join(' ')}] TJ`);
     [shown, glyphs] = [[], ''];
   };
-  for (const glyph of run.glyphs) {
+  for (const glyph of lettersOf(run)) {
     if (glyph.up !== rise) {
       flush();
       rise = glyph.up;
@@ -195,8 +199,10 @@ function drawRun(sheet: Sheet, run: Run, size_pt: number): void {
       shown.push(pdfNumber(move));
       glyphs = '';
     }
-    glyphs += hex(sheet.fonts.code(run.face, glyph.id, glyph.text || nothing));
-    move = per1000.right + sheet.fonts.width(run.face, glyph.id) - per1000.advance;
+    const text = glyph.text || nothing;
+    const drawn = glyph.parts ?? glyph.id;
+    glyphs += hex(sheet.fonts.code(run.face, drawn, text));
+    move = per1000.right + sheet.fonts.width(run.face, drawn, text) - per1000.advance;
   }
   // The next run starts where this one ends.
   if (thousandth(move) !== 0) {

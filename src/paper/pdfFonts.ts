@@ -1,18 +1,25 @@
 import { type PDFContext, PDFHexString, type PDFRef } from 'pdf-lib';
+import type { Composed } from './letters.ts';
 import { md5 } from './md5.ts';
 import { thousandth } from './measures.ts';
 import { subsetFont, table, viewOf } from './subset.ts';
-import type { Face } from './type.ts';
+import type { Face } from './face.ts';
 import { tablesOf } from './woff.ts';
 
+/**
+ * Zero-width space: what the further glyphs of a letter stand for, since they must stand for something. Readers do not
+ * move on over it, so such a glyph has no width of its own.
+ */
+export const nothing = '\u200b';
+
 /** A glyph as one font of the print has it: its own number for each text it stands for. */
-type Code = { readonly glyph: number; readonly text: string };
+type Code = { readonly glyph: number | Composed; readonly text: string };
 
 export type PdfFonts = {
   /** The number, in the embedded font, of this glyph standing for this text. */
-  readonly code: (face: Face, glyph: number, text: string) => number;
+  readonly code: (face: Face, glyph: number | Composed, text: string) => number;
   /** The width of a glyph as the PDF tells it, in thousandths of the type size. */
-  readonly width: (face: Face, glyph: number) => number;
+  readonly width: (face: Face, glyph: number | Composed, text: string) => number;
   /** Writes the fonts that were used, as the font resources of the pages. */
   readonly write: (context: PDFContext) => Record<string, PDFRef>;
 };
@@ -30,12 +37,12 @@ export function pdfFonts(): PdfFonts {
   return {
     code: (face, glyph, text) => {
       const { codes, byKey } = usedOf(face);
-      const key = `${glyph} ${text}`;
+      const key = `${typeof glyph === 'number' ? glyph : JSON.stringify(glyph)} ${text}`;
       const known = byKey.get(key) ?? codes.push({ glyph, text });
       byKey.set(key, known);
       return known;
     },
-    width: glyphWidth,
+    width: (face, glyph, text) => (text === nothing ? 0 : glyphWidth(face, glyph)),
     write: (context) => {
       const ordered = [...used.values()].sort((a, b) => a.face.index - b.face.index);
       return Object.fromEntries(ordered.map((each) => [fontName(each.face), writeFont(context, each)]));
@@ -47,14 +54,16 @@ export function fontName(face: Face): string {
   return `F${face.index}`;
 }
 
-function glyphWidth(face: Face, glyph: number): number {
-  return thousandth((face.font.glyphHAdvance(glyph) * 1000) / face.unitsPerEm);
+function glyphWidth(face: Face, glyph: number | Composed): number {
+  const advance = typeof glyph === 'number' ? face.font.glyphHAdvance(glyph) : glyph.advance;
+  return thousandth((advance * 1000) / face.unitsPerEm);
 }
 
 /** A composite font whose codes are the glyph numbers of the subset (ISO 32000-1, 9.7). */
 function writeFont(context: PDFContext, { face, codes }: Used): PDFRef {
   const glyphs = codes.map((code) => code.glyph);
-  const file = subsetFont(face, glyphs);
+  const still = new Set(codes.flatMap(({ text }, at) => (text === nothing ? [at + 1] : [])));
+  const file = subsetFont(face, glyphs, still);
   const name = `${subsetTag(file)}+${face.postScriptName}`;
   const descendant = context.register(
     context.obj({
@@ -68,7 +77,7 @@ function writeFont(context: PDFContext, { face, codes }: Used): PDFRef {
       },
       FontDescriptor: writeDescriptor(context, { face, name, file }),
       DW: glyphWidth(face, 0),
-      W: [1, glyphs.map((glyph) => glyphWidth(face, glyph))],
+      W: [1, glyphs.map((glyph, at) => (still.has(at + 1) ? 0 : glyphWidth(face, glyph)))],
       CIDToGIDMap: 'Identity',
     }),
   );

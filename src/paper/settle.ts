@@ -1,7 +1,9 @@
 import type { JSXElement, JSXNode } from 'satori/jsx';
 import { Fragment } from 'satori/jsx';
 import { isRole, type Role, roles } from './page.ts';
+import { printable } from './printable.ts';
 import { refusal, type Style, settleStyle } from './styles.ts';
+import { type DirectedBlock, directBlocks } from './directBlocks.ts';
 
 /** What is known of a node before it has a place. */
 export type NodeDraft = {
@@ -41,13 +43,21 @@ const inlineTags = new Set(['span', 'b', 'strong', 'small']);
 export async function settle(root: JSXNode): Promise<Settled> {
   const [only, ...more] = await flatten(root);
   if (!only || typeof only === 'string' || more.length > 0) throw new Error('A sheet has one root element.');
-  const state: State = { nodes: [], paragraphs: new Map() };
-  const tree = await settleElement(only, { path: '', parent: null, inFlex: true, paragraph: null }, state);
+  const state: State = { nodes: [], paragraphs: new Map(), blocks: [] };
+  const around: Around = { path: '', parent: null, inFlex: true, paragraph: null, textAlign: 'left' };
+  const tree = await settleElement(only, around, state);
+  directBlocks(state.blocks, state.paragraphs);
   return { tree, nodes: state.nodes, paragraphs: state.paragraphs };
 }
 
-type State = { nodes: NodeDraft[]; paragraphs: Map<number, string> };
-type Around = { path: string; parent: number | null; inFlex: boolean; paragraph: number | null };
+type State = { nodes: NodeDraft[]; paragraphs: Map<number, string>; blocks: DirectedBlock[] };
+type Around = {
+  path: string;
+  parent: number | null;
+  inFlex: boolean;
+  paragraph: number | null;
+  textAlign: unknown;
+};
 
 /** Resolves components, fragments, lists and promises into elements and strings; neighbouring strings are joined. */
 async function flatten(node: JSXNode): Promise<Plain[]> {
@@ -71,23 +81,6 @@ function addText(found: Plain[], text: string): void {
   else if (text !== '') found.push(text);
 }
 
-/** Letters that were typed, or copied from print, as one sign. */
-const ligatures = /[\ufb00-\ufb06]/g;
-const unprintable = /(?![\t\n])\p{Cc}|\p{Default_Ignorable_Code_Point}/gu;
-
-/**
- * Composed, and without what has no shape on paper: control characters, direction marks, joiners, soft hyphens. A half
- * surrogate becomes the replacement character, which then is refused as any other that no font has.
- */
-function printable(text: string): string {
-  return text
-    .replace(/\p{Surrogate}/gu, '\ufffd')
-    .replace(/\r\n?/g, '\n')
-    .replace(unprintable, '')
-    .replace(ligatures, (joined) => joined.normalize('NFKC'))
-    .normalize('NFC');
-}
-
 async function settleElement(element: JSXElement, around: Around, state: State): Promise<JSXElement> {
   const tag = String(element.type);
   if (tag === 'br') {
@@ -108,7 +101,10 @@ async function settleElement(element: JSXElement, around: Around, state: State):
   const settledStyle = settleStyle(style, tag, around.path, index);
   if (tag === 'svg') return settleDrawing(element, index, settledStyle);
   const inFlex = style.display === 'flex' || style.display === 'grid';
-  const inside: Around = { path: around.path, parent: index, inFlex, paragraph };
+  const textAlign = style.textAlign ?? around.textAlign;
+  if (!inline)
+    state.blocks.push({ paragraph, style: settledStyle, textAlign, holds: inFlex ? 'boxes' : 'words' });
+  const inside: Around = { path: around.path, parent: index, inFlex, paragraph, textAlign };
   const children = await settleChildren(props.children, inside, state);
   return { type: tag, key: String(index), props: { style: settledStyle, children } };
 }

@@ -1,4 +1,6 @@
-import type { Face } from './type.ts';
+import { boundsOf, composedOutline } from './composedOutline.ts';
+import type { Face } from './face.ts';
+import type { Composed } from './letters.ts';
 import { sfntOf, tablesOf } from './woff.ts';
 
 /** Tables that a TrueType font embedded in a PDF keeps (ISO 32000-1, 9.9); hinting, where there is any, as it is. */
@@ -7,9 +9,15 @@ const trueType = 0x00010000;
 
 /**
  * A font with only the glyphs in this list: glyph 0 first, then one for each entry, in order. The same glyph may be
- * listed twice, for two texts that look alike. Parts of composed glyphs are added at the end.
+ * listed twice, for two texts that look alike. Parts of composed glyphs are added at the end; letters may be composed here.
+ *
+ * @param still numbers in the new font of those glyphs that shall have no width
  */
-export function subsetFont(face: Face, glyphs: readonly number[]): Uint8Array {
+export function subsetFont(
+  face: Face,
+  glyphs: readonly (number | Composed)[],
+  still: ReadonlySet<number> = new Set(),
+): Uint8Array {
   const tables = tablesOf(face.sfnt);
   const source = glyphReader(tables);
   const all = [0, ...glyphs];
@@ -34,7 +42,7 @@ export function subsetFont(face: Face, glyphs: readonly number[]): Uint8Array {
   const offsets = offsetsOf(outlines);
   written.set('glyf', joined(outlines, offsets));
   written.set('loca', longs(offsets));
-  written.set('hmtx', metrics(all, source));
+  written.set('hmtx', metrics(all, source, still));
   written.set(
     'head',
     changed(tables, 'head', (view) => {
@@ -54,9 +62,9 @@ export function subsetFont(face: Face, glyphs: readonly number[]): Uint8Array {
 }
 
 type GlyphReader = {
-  readonly outline: (glyph: number) => Uint8Array;
-  readonly advance: (glyph: number) => number;
-  readonly bearing: (glyph: number) => number;
+  readonly outline: (glyph: number | Composed) => Uint8Array;
+  readonly advance: (glyph: number | Composed) => number;
+  readonly bearing: (glyph: number | Composed) => number;
 };
 
 function glyphReader(tables: ReadonlyMap<string, Uint8Array>): GlyphReader {
@@ -68,10 +76,15 @@ function glyphReader(tables: ReadonlyMap<string, Uint8Array>): GlyphReader {
   const long = viewOf(table(tables, 'head')).getInt16(50) === 1;
   const full = viewOf(table(tables, 'hhea')).getUint16(34);
   const offset = (glyph: number) => (long ? loca.getUint32(glyph * 4) : loca.getUint16(glyph * 2) * 2);
+  const outline = (glyph: number) => glyf.subarray(offset(glyph), offset(glyph + 1));
   return {
-    outline: (glyph) => glyf.subarray(offset(glyph), offset(glyph + 1)),
-    advance: (glyph) => hmtx.getUint16(Math.min(glyph, full - 1) * 4),
-    bearing: (glyph) => hmtx.getInt16(glyph < full ? glyph * 4 + 2 : full * 4 + (glyph - full) * 2),
+    outline: (glyph) => (typeof glyph === 'number' ? outline(glyph) : composedOutline(glyph, outline)),
+    advance: (glyph) =>
+      typeof glyph === 'number' ? hmtx.getUint16(Math.min(glyph, full - 1) * 4) : glyph.advance,
+    bearing: (glyph) => {
+      if (typeof glyph !== 'number') return boundsOf(glyph, outline)[0];
+      return hmtx.getInt16(glyph < full ? glyph * 4 + 2 : full * 4 + (glyph - full) * 2);
+    },
   };
 }
 
@@ -125,10 +138,14 @@ function longs(values: readonly number[]): Uint8Array {
   return new Uint8Array(view.buffer);
 }
 
-function metrics(glyphs: readonly number[], source: GlyphReader): Uint8Array {
+function metrics(
+  glyphs: readonly (number | Composed)[],
+  source: GlyphReader,
+  still: ReadonlySet<number>,
+): Uint8Array {
   const view = new DataView(new ArrayBuffer(glyphs.length * 4));
   for (const [index, glyph] of glyphs.entries()) {
-    view.setUint16(index * 4, source.advance(glyph));
+    view.setUint16(index * 4, still.has(index) ? 0 : source.advance(glyph));
     view.setInt16(index * 4 + 2, source.bearing(glyph));
   }
   return new Uint8Array(view.buffer);

@@ -4,6 +4,7 @@ import { writeAttachment, writeInfo, writeMetadata } from './pdfAbout.ts';
 import { type Content, pageContent } from './pdfContent.ts';
 import { pdfFonts } from './pdfFonts.ts';
 import { writeStructure } from './pdfTags.ts';
+import type { Page } from './page.ts';
 import type { Print } from './print.ts';
 import { tagPage } from './tags.ts';
 import type { Type } from './type.ts';
@@ -14,13 +15,13 @@ import type { Type } from './type.ts';
  * gives the same bytes, on every run and in every engine: nothing in it comes from a clock or by chance, and one
  * deflate, the library's own, packs everything.
  */
-export async function toPdf(print: Print, type: Type): Promise<Uint8Array> {
+export async function toPdf(print: Print, typeOf: (page: Page) => Type): Promise<Uint8Array> {
   if (print.pages.length === 0) throw new Error('A print has at least one page.');
   const context = PDFContext.create();
   const fonts = pdfFonts();
   const tagged = print.pages.map(tagPage);
   const contents = print.pages.map((page, at) =>
-    pageContent(page, tagged[at] ?? tagPage(page), { type, fonts }),
+    pageContent(page, tagged[at] ?? tagPage(page), { type: typeOf(page), fonts }),
   );
   const resources = writeResources(context, fonts.write(context), contents);
   const tree = context.nextRef();

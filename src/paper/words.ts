@@ -3,6 +3,7 @@ import type { Ink, Item, Shape, Words } from './page.ts';
 import { readInk } from './paint.ts';
 import type { Piece } from './readSvg.ts';
 import type { NodeDraft, Settled } from './settle.ts';
+import { type DirectedPiece, mixedLines, setMixedLine } from './mixedLines.ts';
 import type { Type } from './type.ts';
 
 /** How far apart, in points, two places may be and still be the same. */
@@ -18,6 +19,7 @@ const kerned_frac = 0.2;
 export function joinWords(found: readonly (Piece | Shape)[], settled: Settled, type: Type): Item[] {
   const items: Item[] = [];
   const reading = readingPlace(settled);
+  const mixed = mixedLines(found, settled, type);
   let words: Piece | null = null;
   for (const each of found) {
     if (each.kind === 'shape') {
@@ -26,8 +28,16 @@ export function joinWords(found: readonly (Piece | Shape)[], settled: Settled, t
       words = null;
       continue;
     }
-    const space = reading(each);
-    if (!words) {
+    const { space, at } = reading(each);
+    const line = mixed.get(each);
+    if (line) {
+      if (words) items.push(finished(words, type));
+      words = null;
+      if (line.parts.length === 0) addSpaceToLast(items, space, { next: each, nodes: settled.nodes });
+      line.parts.push({ piece: each, space, at });
+      if (line.parts.length === line.pieces)
+        items.push(...setMixedLine(line, type).map((part) => finished(part, type)));
+    } else if (!words) {
       addSpaceToLast(items, space, { next: each, nodes: settled.nodes });
       words = each;
     } else if (space === '' && belongs(words, each)) words = withText(words, words.text + each.text);
@@ -89,8 +99,8 @@ function afterSpace_pt(words: Piece, piece: Piece, type: Type): number {
 }
 
 /** Pieces are laid out side by side; joined, they are a little narrower or wider, as they then are kerned. */
-function finished({ kind: _, ...words }: Piece, type: Type): Words {
-  const width_pt = type.width(words.text.trimEnd(), words.weight, words.size_pt);
+function finished({ kind: _, ...words }: DirectedPiece, type: Type): Words {
+  const width_pt = type.width(words.text.trimEnd(), words.weight, words.size_pt, words.direction);
   return {
     ...words,
     kind: 'words',
@@ -104,19 +114,22 @@ function finished({ kind: _, ...words }: Piece, type: Type): Words {
 
 const noInk: Ink = { red: 0, green: 0, blue: 0, alpha_frac: 0 };
 
-/** Follows each paragraph's text while its pieces come, and tells the space that stands before a piece, if any. */
-function readingPlace(settled: Settled): (piece: Piece) => string {
+/** The space that stands before a piece, if any, and the place of the piece in the text of its paragraph. */
+type Reading = { readonly space: string; readonly at: number | null };
+
+/** Follows each paragraph's text while its pieces come. */
+function readingPlace(settled: Settled): (piece: Piece) => Reading {
   const places = new Map<number, number>();
   return (piece) => {
     const paragraph = settled.nodes[piece.node]?.paragraph ?? 0;
     const text = settled.paragraphs.get(paragraph) ?? '';
     const from = places.get(paragraph) ?? 0;
-    if (isBlank(piece.text)) return '';
+    if (isBlank(piece.text)) return { space: '', at: null };
     const at = text.indexOf(piece.text, from);
-    if (at < 0) return '';
+    if (at < 0) return { space: '', at: null };
     places.set(paragraph, at + piece.text.length);
     const [blank = ''] = from > 0 ? (/\s+/.exec(text.slice(from, at)) ?? []) : [];
     // Ordinary blanks and line ends are one space; a thin or a binding one is kept as it is.
-    return blank.replace(/[ \t\n]+/g, ' ').slice(0, 1);
+    return { space: blank.replace(/[ \t\n]+/g, ' ').slice(0, 1), at };
   };
 }

@@ -6,6 +6,13 @@ import { join, sep } from 'node:path';
 /** Pictures for handing on are large, and the planner makes the other sheets by itself; everything else is kept. */
 const leftOut = /(^|\/)(sw\.js|sheets\/.*\.png|sheets\/.*-(worksheet|log|strip|sheet)\.pdf)$/;
 
+/**
+ * Fonts of rare scripts, and the list of them: most people need none. They are kept when they were used once, and stay
+ * when the site changes, as a file of another content has another name.
+ */
+const packs =
+  /(^|\/)(noto-sans-(?!latin|greek|cyrillic|vietnamese)[^/]*\.woff|(browserPacks|unicode)\.[^/]*\.js)$/;
+
 /** Lists the finished site and writes `sw.js` into it. */
 export async function writeOffline(site: string): Promise<void> {
   const files = (await readdir(site, { recursive: true, withFileTypes: true }))
@@ -16,7 +23,7 @@ export async function writeOffline(site: string): Promise<void> {
         .split(sep)
         .join('/'),
     )
-    .filter((path) => !leftOut.test(path))
+    .filter((path) => !leftOut.test(path) && !packs.test(path))
     .sort();
   const sums = await Promise.all(files.map(async (path) => checksum(await readFile(join(site, path)))));
   const version = checksum(Buffer.from(files.map((path, i) => `${path} ${sums[i]}`).join('\n')));
@@ -30,6 +37,8 @@ function checksum(bytes: Uint8Array): string {
 /** Plain JavaScript that runs in the browser: fetch all files once, then answer from them. */
 function worker(version: string, files: readonly string[]): string {
   return `const store = 'bedfirst-${version}';
+const packStore = 'bedfirst-packs';
+const packs = ${packs};
 const files = ${JSON.stringify(files)};
 const base = new URL('./', self.location.href);
 self.addEventListener('install', (event) => {
@@ -44,7 +53,7 @@ self.addEventListener('activate', (event) => {
   event.waitUntil(
     caches
       .keys()
-      .then((names) => Promise.all(names.filter((n) => n.startsWith('bedfirst-') && n !== store).map((n) => caches.delete(n))))
+      .then((names) => Promise.all(names.filter((n) => n.startsWith('bedfirst-') && n !== store && n !== packStore).map((n) => caches.delete(n))))
       .then(() => self.clients.claim()),
   );
 });
@@ -55,9 +64,19 @@ self.addEventListener('fetch', (event) => {
   url.hash = '';
   if (url.pathname.endsWith('/')) url.pathname += 'index.html';
   else if (event.request.mode === 'navigate' && !/\\.[a-z0-9]+$/.test(url.pathname)) url.pathname += '/index.html';
-  event.respondWith(
-    caches.open(store).then((cache) => cache.match(url.href)).then((kept) => kept || fetch(event.request)),
-  );
+  if (packs.test(url.pathname)) event.respondWith(packAt(url.href, event.request));
+  else
+    event.respondWith(
+      caches.open(store).then((cache) => cache.match(url.href)).then((kept) => kept || fetch(event.request)),
+    );
 });
+async function packAt(href, request) {
+  const cache = await caches.open(packStore);
+  const kept = await cache.match(href);
+  if (kept) return kept;
+  const fresh = await fetch(request);
+  if (fresh.ok) await cache.put(href, fresh.clone());
+  return fresh;
+}
 `;
 }

@@ -172,7 +172,7 @@ function walk(node: unknown): void {
 /** Looks at a sheet as the press would, and prints nothing. */
 async function looking({ root, title, lang }: Sheet): Promise<Page> {
   walk(root);
-  return { title, lang, width_pt: 595, height_pt: 842, nodes: [], items: [] };
+  return { title, lang, width_pt: 595, height_pt: 842, packs: [], nodes: [], items: [] };
 }
 
 describe('a sentence', () => {

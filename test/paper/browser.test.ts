@@ -9,12 +9,13 @@ import { openBrowser, type Served, serve } from '../browser.ts';
 import type { Made } from './browserPage/run.ts';
 import type { Ways } from './browserPage/page.ts';
 import { denseSheet } from './denseSheet.tsx';
+import { namesSheet } from './namesSheet.tsx';
 import { printOf } from './prints.ts';
 
 let folder: string;
 let served: Served;
 let browser: Browser;
-let node: Omit<Made, 'milliseconds'>;
+let node: Bytes;
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'bedfirst-press-'));
@@ -41,7 +42,9 @@ async function bundle(outDir: string): Promise<void> {
   });
 }
 
-async function inNode(): Promise<Omit<Made, 'milliseconds'>> {
+type Bytes = Pick<Made, 'pdf' | 'svg' | 'png' | 'names'>;
+
+async function inNode(): Promise<Bytes> {
   const press = await nodePress();
   const page = await press.layOut(denseSheet());
   const base64 = (bytes: Uint8Array) => Buffer.from(bytes).toString('base64');
@@ -49,6 +52,7 @@ async function inNode(): Promise<Omit<Made, 'milliseconds'>> {
     pdf: base64(await press.toPdf(printOf(page))),
     svg: press.toSvg(page),
     png: base64(await press.toPng(page, { dpi: 100 })),
+    names: base64(await press.toPdf(printOf(await press.layOut(namesSheet())))),
   };
 }
 
@@ -68,12 +72,15 @@ async function made(way: keyof Ways): Promise<Made> {
 describe('the press in a browser, under a strict policy', () => {
   for (const way of ['inPage', 'inWorker'] as const) {
     it(`makes the bytes that Node makes, ${way}`, async () => {
-      const { pdf, svg, png, milliseconds } = await made(way);
+      const { pdf, svg, png, names, packsBefore, packs, milliseconds } = await made(way);
       const { SHOW_TIMES } = process.env;
       if (SHOW_TIMES) console.log(way, milliseconds);
       expect(svg).toBe(node.svg);
       expect(pdf).toBe(node.pdf);
       expect(png).toBe(node.png);
+      expect(names).toBe(node.names);
+      expect(packsBefore, 'packs that a sheet in Latin letters fetches').toEqual([]);
+      expect(packs).toContain('noto-sans-tamil-tamil-400');
     });
   }
 });

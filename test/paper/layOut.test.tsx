@@ -14,7 +14,7 @@ beforeAll(async () => {
 });
 
 function lay(sheet: Sheet): Promise<Page> {
-  return layOut(sheet, parts.type, parts.engine);
+  return layOut(sheet, parts.types, parts.engine);
 }
 
 function wordsOf(page: Page): Words[] {
@@ -33,10 +33,12 @@ function textOf(page: Page): string {
 
 /** The worst difference, in sheet units, between the engine's width of a piece and our own of the same text. */
 async function worstWidth(sheet: Sheet): Promise<number> {
-  const { found } = await draw(sheet, parts.type, parts.engine);
+  const { found } = await draw(sheet, parts.types, parts.engine);
   const differences = found.map((each) => {
     if (each.kind === 'shape') return 0;
-    return Math.abs(parts.type.width(each.text, each.weight, each.size_pt) - each.width_pt) / pointsPerUnit;
+    return (
+      Math.abs(parts.types.type.width(each.text, each.weight, each.size_pt) - each.width_pt) / pointsPerUnit
+    );
   });
   expect(differences.length).toBeGreaterThan(0);
   return Math.max(...differences);
@@ -87,7 +89,7 @@ describe('the widths of words', () => {
       for (const [at, word] of words.entries()) {
         const next = words[at + 1];
         if (!next) break;
-        const { width } = parts.type;
+        const { width } = parts.types.type;
         // The space may stand in the box before or in the one after, and is kerned with what it stands beside.
         const before_pt = width(word.text, word.weight, word.size_pt);
         const after_pt = word.width_pt + width(' ', next.weight, next.size_pt);

@@ -107,7 +107,8 @@ describe('the letters of a PDF', () => {
   it.each(['AVATAR, To. Ty', 'вода\u0301 моря\u0301, AV', 'Łódź ≥ AV'])(
     'stand where they were shaped to stand: %s',
     async (given) => {
-      const { type } = await nodeParts();
+      const { types } = await nodeParts();
+      const { type } = types;
       const page = await press.layOut(oneBox(given, { fontWeight: 800 }));
       const expected = page.items.flatMap((item) => {
         if (item.kind === 'shape') return [];

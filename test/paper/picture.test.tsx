@@ -58,7 +58,7 @@ describe('an SVG', () => {
     const marks = marksIn(readXml(svg));
     const visible = dense.items.flatMap((item) => {
       if (item.kind === 'shape') return [];
-      return parts.type.shape(item.text, item.weight).flatMap((run) => run.glyphs);
+      return parts.types.type.shape(item.text, item.weight).flatMap((run) => run.glyphs);
     });
     const drawn = marks.filter((mark) => mark.name === 'use').length;
     expect(drawn).toBe(visible.filter((glyph) => glyph.text.trim() !== '').length);
@@ -163,7 +163,7 @@ describe('a PNG', () => {
     );
     const page = await layOut(
       { width_mm: 10, height_mm: 10, title: 'T', lang: 'en', root },
-      parts.type,
+      parts.types,
       parts.engine,
     );
     const { Resvg } = await import('@resvg/resvg-js');

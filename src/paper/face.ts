@@ -1,0 +1,56 @@
+import * as harfbuzz from 'harfbuzzjs';
+import type { Direction } from './direction.ts';
+import type { Weight } from './page.ts';
+import { sfntFromWoff } from './woff.ts';
+
+/** A font file as it comes from its package. */
+export type FontFile = {
+  /** One name for each subset of a family; both weights of a subset share it. */
+  readonly name: string;
+  readonly weight: Weight;
+  readonly postScriptName: string;
+  readonly woff: Uint8Array;
+};
+
+export type Face = {
+  /** Place in the list of faces: the short, stable name of the face in what we write. */
+  readonly index: number;
+  readonly name: string;
+  readonly weight: Weight;
+  readonly postScriptName: string;
+  readonly sfnt: Uint8Array<ArrayBuffer>;
+  readonly unitsPerEm: number;
+  readonly has: (codePoint: number) => boolean;
+  readonly font: harfbuzz.Font;
+};
+
+/** Lengths in font units. One glyph of a cluster carries its text, the others of it an empty one. */
+export type Glyph = {
+  readonly id: number;
+  readonly text: string;
+  /** Where the text of its cluster starts in the text of its run. */
+  readonly cluster: number;
+  readonly advance: number;
+  readonly right: number;
+  readonly up: number;
+};
+
+/** Glyphs as they stand from left to right. */
+export type Run = { readonly face: Face; readonly direction: Direction; readonly glyphs: readonly Glyph[] };
+
+/** @param index the place of the face among all faces of the press */
+export function faceFrom(file: FontFile, index: number): Face {
+  const sfnt = new Uint8Array(sfntFromWoff(file.woff));
+  const face = new harfbuzz.Face(new harfbuzz.Blob(sfnt));
+  const codePoints = new Set(face.collectUnicodes());
+  return {
+    index,
+    name: file.name,
+    weight: file.weight,
+    postScriptName: file.postScriptName,
+    sfnt,
+    unitsPerEm: face.upem,
+    has: (codePoint) => codePoints.has(codePoint),
+    font: new harfbuzz.Font(face),
+  };
+}

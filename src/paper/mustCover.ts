@@ -1,0 +1,47 @@
+import { CoverError, codePointName, type Uncovered } from './cover.ts';
+import { paragraphDirection } from './direction.ts';
+import type { Face } from './face.ts';
+import type { Weight } from './page.ts';
+import { chooseFace, graphemes, shapeRun } from './shape.ts';
+
+/** Throws a CoverError for everything in these texts that the faces of either weight cannot draw. */
+export function mustCover(
+  texts: Iterable<string>,
+  byWeight: Readonly<Record<Weight, readonly Face[]>>,
+): void {
+  const uncovered = new Map<string, Uncovered>();
+  const fine = new Set<string>();
+  for (const text of texts) {
+    for (const { segment } of graphemes.segment(text)) {
+      if (fine.has(segment) || /^[\s]$/.test(segment)) continue;
+      const missing = [...segment].filter((_, at, all) => !canPrint(segment, all[at] ?? '', byWeight));
+      if (missing.length === 0) fine.add(segment);
+      for (const character of missing) {
+        if (uncovered.has(character)) continue;
+        uncovered.set(character, { character, codePoint: codePointName(character), standsIn: text });
+      }
+    }
+  }
+  if (uncovered.size > 0) throw new CoverError([...uncovered.values()]);
+}
+
+/** Stands for what could not be read, and has a shape in our fonts; but a sheet with damaged text is not to be printed. */
+const damaged = '\ufffd';
+
+/**
+ * Whether both weights draw this character where it stands. A mark may be missing from the font and yet be printed,
+ * when the font has the letter and the mark as one. Beyond the Basic Multilingual Plane the layout engine may choose
+ * another font than we do, so nothing is printed from there.
+ */
+function canPrint(
+  grapheme: string,
+  character: string,
+  byWeight: Readonly<Record<Weight, readonly Face[]>>,
+): boolean {
+  if ((character.codePointAt(0) ?? 0) > 0xffff || character === damaged) return false;
+  return [byWeight.text, byWeight.heavy].every((faces) => {
+    const face = chooseFace(grapheme, faces, undefined);
+    if (face.has(character.codePointAt(0) ?? 0)) return true;
+    return shapeRun(face, grapheme, paragraphDirection(grapheme)).every((glyph) => glyph.id !== 0);
+  });
+}

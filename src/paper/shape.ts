@@ -1,0 +1,101 @@
+import * as harfbuzz from 'harfbuzzjs';
+import type { Bidi } from './bidi.ts';
+import { type Direction, mixesDirections, paragraphDirection } from './direction.ts';
+import type { Face, Glyph, Run } from './face.ts';
+
+export const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+/**
+ * The space at the end has no place of its own, so that words stand where they stand whatever follows them: the last
+ * letter has it in its text.
+ */
+export function shapeInOrder(
+  text: string,
+  faces: readonly Face[],
+  bidi: Bidi,
+  base?: Direction,
+): readonly Run[] {
+  if (base === undefined && !mixesDirections(text)) return shapePart(text, faces, 'ltr');
+  const words = text.trimEnd();
+  const space = text.slice(words.length);
+  const parts = bidi.visualParts(words, base ?? paragraphDirection(words));
+  const [only, ...more] = parts;
+  const runs = parts.flatMap((part) => shapePart(part.text, faces, part.direction));
+  if (only && more.length === 0 && space !== '') return withSpace(runs, only.direction, space);
+  return [...runs, ...shapePart(space, faces, 'ltr')];
+}
+
+function withSpace(runs: readonly Run[], direction: Direction, space: string): readonly Run[] {
+  const last = direction === 'rtl' ? runs[0] : runs.at(-1);
+  if (!last) return runs;
+  const end = Math.max(...last.glyphs.map((glyph) => glyph.cluster));
+  const glyphs = last.glyphs.map((glyph) => {
+    return glyph.cluster === end && glyph.text !== '' ? { ...glyph, text: glyph.text + space } : glyph;
+  });
+  return runs.map((run) => (run === last ? { ...run, glyphs } : run));
+}
+
+export function shapePart(text: string, faces: readonly Face[], direction: Direction): readonly Run[] {
+  const runs = splitByFace(text, faces).map(([face, part]) => ({
+    face,
+    direction,
+    glyphs: shapeRun(face, part, direction),
+  }));
+  return direction === 'rtl' ? runs.reverse() : runs;
+}
+
+/**
+ * One font for each grapheme: the first that has its first character, else the last. A space stays with the font
+ * before it. This repeats the layout engine's own choice; chosen otherwise, words would not have the width they were
+ * given.
+ */
+function splitByFace(text: string, faces: readonly Face[]): [Face, string][] {
+  const parts: [Face, string][] = [];
+  for (const { segment } of graphemes.segment(text)) {
+    const last = parts.at(-1);
+    const face = chooseFace(segment, faces, last?.[0]);
+    if (last && last[0] === face) last[1] += segment;
+    else parts.push([face, segment]);
+  }
+  return parts;
+}
+
+export function chooseFace(grapheme: string, faces: readonly Face[], before: Face | undefined): Face {
+  const first = grapheme.codePointAt(0) ?? 0;
+  if (before && /^\s$/.test(grapheme) && before.has(first)) return before;
+  const face = faces.find((candidate) => candidate.has(first)) ?? faces.at(-1);
+  if (!face) throw new Error('There is no font of this weight.');
+  return face;
+}
+
+/** One for all text: the shaper's memory is freed only when a collector comes by. */
+const buffer = new harfbuzz.Buffer();
+
+/** A font has the letters of one script, so the first letter of a run tells the script of all of it. */
+export function shapeRun(face: Face, text: string, direction: Direction): readonly Glyph[] {
+  buffer.reset();
+  buffer.addText(text);
+  buffer.setDirection(direction === 'rtl' ? harfbuzz.Direction.RTL : harfbuzz.Direction.LTR);
+  buffer.guessSegmentProperties();
+  harfbuzz.shape(face.font, buffer);
+  const places = buffer.getGlyphPositions();
+  const infos = buffer.getGlyphInfos();
+  const ends = clusterEnds(infos, text.length);
+  return infos.map((info, index) => {
+    const place = places[index];
+    const opens = infos[index - 1]?.cluster !== info.cluster;
+    return {
+      id: info.codepoint,
+      text: opens ? text.slice(info.cluster, ends.get(info.cluster)) : '',
+      cluster: info.cluster,
+      advance: place?.xAdvance ?? 0,
+      right: place?.xOffset ?? 0,
+      up: place?.yOffset ?? 0,
+    };
+  });
+}
+
+/** Where the text of each cluster ends: at the start of the next in the text, whichever way the glyphs stand. */
+function clusterEnds(infos: readonly { readonly cluster: number }[], length: number): Map<number, number> {
+  const starts = [...new Set(infos.map((info) => info.cluster))].sort((a, b) => a - b);
+  return new Map(starts.map((start, at) => [start, starts[at + 1] ?? length]));
+}

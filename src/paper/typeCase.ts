@@ -1,0 +1,83 @@
+import { type Face, type FontFile, faceFrom } from './face.ts';
+import { openPacks, type PackShelf } from './openPacks.ts';
+import { eastAsianFamilies, isEastAsian, type Pack, packNamed, slicePacks, wholePacks } from './packs.ts';
+import { type Type, typeFrom } from './type.ts';
+
+/** What a page keeps of the type it is set in. */
+type Packed = { readonly packs: readonly string[] };
+
+/** All type of a press: the fonts of every sheet, and the packs that some sheets need beside them. */
+export type TypeCase = {
+  /** The fonts of every sheet, and no more. */
+  readonly type: Type;
+  /** The type for a sheet with these texts; reads the packs that they need. */
+  readonly typeFor: (texts: Iterable<string>) => Promise<Type>;
+  /** The type that a page was laid out in. Its packs must have been read. */
+  readonly typeOf: (page: Packed) => Type;
+  /** Reads the packs of pages, which may have been laid out elsewhere. */
+  readonly read: (pages: readonly Packed[]) => Promise<void>;
+};
+
+/** More than a print needs at a time; forgotten all at once when there are more. */
+const keptTypes = 50;
+
+export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase {
+  const faces = files.map(faceFrom);
+  const type = typeFrom(faces, { packs: [], bidi: null });
+  const lacking = lackingIn(faces);
+  const opened = openPacks(shelf);
+  const types = new Map<string, Type>();
+  const typeOf = ({ packs: names }: Packed): Type => {
+    if (names.length === 0) return type;
+    const known = types.get(names.join());
+    if (known) return known;
+    const packs = names.map(packNamed);
+    const all = [...faces, ...opened.facesOf(packs)];
+    const made = typeFrom(all, { packs: names, bidi: opened.bidiOf(packs) });
+    if (types.size >= keptTypes) types.clear();
+    types.set(names.join(), made);
+    return made;
+  };
+  return {
+    type,
+    typeFor: async (texts) => {
+      const packs = await packsFor(lacking(texts), shelf);
+      await opened.read(packs);
+      return typeOf({ packs: packs.map((pack) => pack.name) });
+    },
+    typeOf,
+    read: (pages) => opened.read([...new Set(pages.flatMap((page) => page.packs))].map(packNamed)),
+  };
+}
+
+/** Finds the characters that the fonts of every sheet lack. Most texts have none, so each sign is looked up once. */
+function lackingIn(faces: readonly Face[]): (texts: Iterable<string>) => readonly string[] {
+  const found = new Map<number, boolean>();
+  const lacks = (code: number): boolean => {
+    const known = found.get(code) ?? !faces.some((face) => face.has(code));
+    found.set(code, known);
+    return known;
+  };
+  return (texts) => {
+    const characters = new Set<string>();
+    for (const text of texts) {
+      for (let at = 0; at < text.length; at++) {
+        // Nothing beyond the basic plane is printed, so single units will do.
+        if (lacks(text.charCodeAt(at))) characters.add(text[at] ?? '');
+      }
+    }
+    return [...characters];
+  };
+}
+
+async function packsFor(characters: readonly string[], shelf: PackShelf): Promise<readonly Pack[]> {
+  const packs = [...wholePacks(characters)];
+  let open: readonly string[] = characters.filter(isEastAsian);
+  for (const family of eastAsianFamilies(characters)) {
+    if (open.length === 0) break;
+    const { packs: own, rest } = slicePacks(family, await shelf.slices(family), open);
+    packs.push(...own);
+    open = rest;
+  }
+  return packs;
+}
