@@ -11,7 +11,7 @@ const leftOut = /(^|\/)(sw\.js|sheets\/.*\.png|sheets\/.*-(worksheet|log|strip|s
  * when the site changes, as a file of another content has another name.
  */
 const packs =
-  /(^|\/)(noto-sans-(?!latin|greek|cyrillic|vietnamese)[^/]*\.woff|(browserPacks|unicode)\.[^/]*\.js)$/;
+  /(^|\/)(noto-sans-(?!latin|greek|cyrillic|vietnamese)[^/]*\.woff|(browserPacks|unicode|bidi)-[^/]*\.js)$/;
 
 /** Lists the finished site and writes `sw.js` into it. */
 export async function writeOffline(site: string): Promise<void> {
