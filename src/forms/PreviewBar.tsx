@@ -1,7 +1,10 @@
 /** @jsxImportSource preact */
 /** On a phone there is room for one thing: this bar keeps the feed figure in sight and turns form and sheet over. */
 import { feedText } from './announcement.ts';
+import { useEffect, useState } from 'preact/hooks';
 import { useForm } from './form.ts';
+import type { Side } from './messages.ts';
+import { SidePicture } from './SidePicture.tsx';
 import type { View } from './view.ts';
 import { planner } from './words.ts';
 
@@ -17,7 +20,7 @@ export function PreviewBar({ view, shown, onShow }: BarProps) {
   const other = shown === 'form' ? 'sheet' : 'form';
   return (
     <div class={view.state === 'stale' ? 'preview stale' : 'preview'}>
-      {front ? <img src={front.url} alt="" width="42" height="59" /> : null}
+      {front ? <Thumbnail side={front} /> : null}
       <p class="figure">
         <span>{planner(catalogue, 'feed')}</span> <Feed view={view} />
         {view.state === 'stale' ? <small>{planner(catalogue, 'staleShort')}</small> : null}
@@ -34,6 +37,18 @@ export function PreviewBar({ view, shown, onShow }: BarProps) {
       </button>
     </div>
   );
+}
+
+/** Long enough that a thumbnail never delays what is being typed. */
+const calm_ms = 400;
+
+function Thumbnail({ side }: { readonly side: Side }) {
+  const [drawn, draw] = useState<Side | null>(null);
+  useEffect(() => {
+    const timer = setTimeout(() => draw(side), calm_ms);
+    return () => clearTimeout(timer);
+  }, [side]);
+  return <span class="thumbnail">{drawn ? <SidePicture side={drawn} alt={null} /> : null}</span>;
 }
 
 /** A figure is large; words in its place have to share the bar with the button. */

@@ -2,8 +2,9 @@
 /** The card itself, side by side, as the printer will get it; large on request. */
 import { useRef, useState } from 'preact/hooks';
 import type { Catalogue } from '../wording/catalogue.ts';
-import type { ShownSide } from './card.ts';
 import { useForm } from './form.ts';
+import type { Side } from './messages.ts';
+import { SidePicture } from './SidePicture.tsx';
 import type { View } from './view.ts';
 import { planner } from './words.ts';
 
@@ -11,6 +12,11 @@ export function SheetView({ view }: { readonly view: View }) {
   const { catalogue } = useForm().content;
   const [chosen, choose] = useState(0);
   const large = useRef<HTMLDialogElement>(null);
+  const [isLarge, setLarge] = useState(false);
+  const enlarge = () => {
+    setLarge(true);
+    large.current?.showModal();
+  };
   const sides = view.card?.sides ?? [];
   const index = Math.min(chosen, Math.max(0, sides.length - 1));
   const side = sides[index];
@@ -24,22 +30,22 @@ export function SheetView({ view }: { readonly view: View }) {
     <div class={`sheet ${view.state}`} aria-busy={view.state === 'drawing'} data-state={view.state}>
       {view.state === 'stale' ? <p class="stale-mark">{planner(catalogue, 'stale')}</p> : null}
       <Sides sides={sides} chosen={index} onChoose={choose} />
-      <button type="button" class="picture" onClick={() => large.current?.showModal()}>
-        <img src={side.url} alt={alt} />
+      <button type="button" class="picture" onClick={enlarge}>
+        <SidePicture side={side} alt={alt} />
         <span class="hint">{planner(catalogue, 'act.enlarge')}</span>
       </button>
-      <dialog ref={large} class="large" aria-label={name}>
+      <dialog ref={large} class="large" aria-label={name} onClose={() => setLarge(false)}>
         <button type="button" class="main" onClick={() => large.current?.close()}>
           {planner(catalogue, 'act.close')}
         </button>
-        <img src={side.url} alt={alt} />
+        {isLarge ? <SidePicture side={side} alt={alt} /> : null}
       </dialog>
     </div>
   );
 }
 
 type SidesProps = {
-  readonly sides: readonly ShownSide[];
+  readonly sides: readonly Side[];
   readonly chosen: number;
   readonly onChoose: (index: number) => void;
 };
@@ -49,8 +55,8 @@ function Sides({ sides, chosen, onChoose }: SidesProps) {
   return (
     <fieldset class="sides">
       <legend class="unseen">{planner(catalogue, 'sides.title')}</legend>
-      {sides.map(({ url }, index) => (
-        <button key={url} type="button" aria-pressed={index === chosen} onClick={() => onChoose(index)}>
+      {sides.map((_, index) => (
+        <button key={index} type="button" aria-pressed={index === chosen} onClick={() => onChoose(index)}>
           {sideName(index, catalogue)}
         </button>
       ))}

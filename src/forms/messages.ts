@@ -35,8 +35,14 @@ export type Ask =
   | ({ readonly kind: 'make'; readonly turn: number; readonly file: FileKind } & Job)
   | { readonly kind: 'open'; readonly turn: number; readonly bytes: Uint8Array };
 
-/** One side of the card as a picture, with what it shows in words. */
-export type Side = { readonly svg: string; readonly alt: string };
+/** One side of the card as the marks of a picture, with what it shows in words. */
+export type Side = {
+  readonly width_pt: number;
+  readonly height_pt: number;
+  readonly definitions: readonly string[];
+  readonly marks: readonly string[];
+  readonly alt: string;
+};
 
 export type MadeFile = {
   readonly name: string;

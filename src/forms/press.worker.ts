@@ -8,7 +8,7 @@ import type { Page } from '../paper/page.ts';
 import type { Press } from '../paper/press.ts';
 import { answersOf } from './answers.ts';
 import { cardMaker, checkedInput, fileOf, sheetFile } from './cardMaker.ts';
-import type { Ask, FileKind, PlannerContent, Told } from './messages.ts';
+import type { Ask, FileKind, PlannerContent, Side, Told } from './messages.ts';
 import { openRecord } from './openRecord.ts';
 
 type Asked<Kind extends Ask['kind']> = Extract<Ask, { readonly kind: Kind }>;
@@ -60,10 +60,10 @@ async function draw(ask: Asked<'draw'>): Promise<void> {
   const checked = checkedInput({ raw, day }, started());
   if ('problems' in checked) return tell({ kind: 'problems', turn, problems: checked.problems });
   tell({ kind: 'answers', turn, answers: answersOf(checked.input) });
-  const { toSvg } = await thePress();
+  const press = await thePress();
   let index = 0;
   for await (const page of sides({ raw, day }, checked.input, mayGoOn)) {
-    tell({ kind: 'side', turn, index, side: { svg: toSvg(page), alt: altOf(page) } });
+    tell({ kind: 'side', turn, index, side: sideOf(page, press) });
     index += 1;
   }
   tell({ kind: 'drawn', turn, sides: index });
@@ -95,6 +95,11 @@ async function open({ turn, bytes }: Asked<'open'>): Promise<void> {
   const opened = await openRecord(bytes, started().facts);
   if ('problems' in opened) tell({ kind: 'refused', turn, problems: opened.problems });
   else tell({ kind: 'opened', turn, raw: opened.raw });
+}
+
+function sideOf(page: Page, press: Press): Side {
+  const { width_pt, height_pt } = page;
+  return { width_pt, height_pt, ...press.draw(page), alt: altOf(page) };
 }
 
 /** What the drawings of a side say. */

@@ -1,6 +1,6 @@
-import type { JSXNode } from 'satori/jsx';
+import type { JSXElement, JSXNode } from 'satori/jsx';
 import { mm, pointsPerUnit, thousandth } from './measures.ts';
-import type { Box, Page, PageNode, Shape } from './page.ts';
+import type { Box, Page, Shape } from './page.ts';
 import { type NodeFinder, type Piece, readSvg } from './readSvg.ts';
 import { type NodeDraft, type Settled, settle } from './settle.ts';
 import { nodeOfMark } from './styles.ts';
@@ -35,10 +35,12 @@ type Detected = { key?: string | number; left: number; top: number; width: numbe
 /** What the engine drew, before words are joined: for the press itself and for the tests of its measures. */
 export type Drawn = {
   readonly settled: Settled;
-  readonly type: Type;
   readonly boxes: ReadonlyMap<number, Box>;
   readonly found: readonly (Piece | Shape)[];
 };
+
+/** A page with the tree that it was laid out from, so that new values can be put into it. */
+export type Laid = { readonly page: Page; readonly settled: Settled };
 
 /**
  * Lays a sheet out: its tree becomes placed items. The engine runs once.
@@ -46,26 +48,45 @@ export type Drawn = {
  * @throws CoverError naming every character that no font has; Error naming what cannot be printed.
  */
 export async function layOut(sheet: Sheet, types: TypeCase, engine: Engine): Promise<Page> {
-  const { settled, boxes, found, type } = await draw(sheet, types, engine);
-  return {
+  const settled = await settle(sheet.root);
+  const type = await types.typeFor(settled.paragraphs.values());
+  return (await layOutSettled(sheet, settled, type, engine)).page;
+}
+
+/** The same for a tree that is plain already, in a type that has all its letters. */
+export async function layOutSettled(
+  sheet: Sheet,
+  settled: Settled,
+  type: Type,
+  engine: Engine,
+): Promise<Laid> {
+  const { boxes, found } = await draw(sheet, settled, type, engine);
+  const page: Page = {
     width_pt: sheetLength_pt(sheet.width_mm),
     height_pt: sheetLength_pt(sheet.height_mm),
     title: sheet.title,
     lang: sheet.lang,
     packs: type.packs,
     items: joinWords(found, settled, type),
-    nodes: settled.nodes.map((node, index) => pageNode(node, boxes.get(index))),
+    nodes: settled.nodes.map((node, index) => ({ ...node, box: boxes.get(index) ?? nowhere })),
   };
+  return { page, settled };
 }
 
-export async function draw(sheet: Sheet, types: TypeCase, engine: Engine): Promise<Drawn> {
-  const settled = await settle(sheet.root);
-  const type = await types.typeFor(settled.paragraphs.values());
+export async function draw(sheet: Sheet, settled: Settled, type: Type, engine: Engine): Promise<Drawn> {
   type.mustCover(settled.paragraphs.values());
+  const size = { width: mm(sheet.width_mm), height: mm(sheet.height_mm) };
+  const { svg, boxes } = await runEngine(settled.tree, size, type, engine);
+  return { settled, boxes, found: readSvg(svg, nodeFinder(settled.nodes)) };
+}
+
+type Size = { readonly width: number; readonly height: number };
+
+/** What the engine makes of a tree whose keys are the numbers of its nodes. */
+export async function runEngine(tree: JSXElement, size: Size, type: Type, engine: Engine) {
   const boxes = new Map<number, Box>();
-  const svg = await engine(settled.tree, {
-    width: mm(sheet.width_mm),
-    height: mm(sheet.height_mm),
+  const svg = await engine(tree, {
+    ...size,
     fonts: fontsFor(type),
     embedFont: false,
     pointScaleFactor: 0,
@@ -73,7 +94,7 @@ export async function draw(sheet: Sheet, types: TypeCase, engine: Engine): Promi
       if (typeof node.key === 'string') boxes.set(Number(node.key), boxOf(node));
     },
   });
-  return { settled, type, boxes, found: readSvg(svg, nodeFinder(settled.nodes)) };
+  return { svg, boxes };
 }
 
 const engineFonts = new WeakMap<Type, { name: string; weight: 400 | 800; data: ArrayBuffer }[]>();
@@ -99,11 +120,7 @@ function boxOf({ left, top, width, height }: Detected): Box {
   return { x_pt: length(left), y_pt: length(top), width_pt: length(width), height_pt: length(height) };
 }
 
-const nowhere: Box = { x_pt: 0, y_pt: 0, width_pt: 0, height_pt: 0 };
-
-function pageNode(node: NodeDraft, box: Box | undefined): PageNode {
-  return { ...node, box: box ?? nowhere };
-}
+export const nowhere: Box = { x_pt: 0, y_pt: 0, width_pt: 0, height_pt: 0 };
 
 /** The engine numbers boxes by their place in the tree. A box in running text has a further number for each line. */
 function nodeFinder(nodes: readonly NodeDraft[]): NodeFinder {

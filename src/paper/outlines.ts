@@ -5,7 +5,12 @@ import type { Face } from './face.ts';
 import type { Type } from './type.ts';
 
 /** The marks of a page in SVG, with every letter drawn as its outline: no font is needed to see it. */
-export type Outlines = { readonly definitions: string; readonly marks: string };
+export type Outlines = {
+  /** Each letter and each cut once. */
+  readonly definitions: readonly string[];
+  /** One for each item; neighbours that are cut alike are one mark. */
+  readonly marks: readonly string[];
+};
 
 type Desk = {
   readonly type: Type;
@@ -24,18 +29,23 @@ export function outlines(page: Page, type: Type): Outlines {
   for (const item of page.items) {
     // Nothing is lost by it, and a raster that is handed a cut box far off its canvas may end the whole process.
     if (!maySee(item, page)) continue;
-    if (item.clip !== clip) {
-      if (clip) marks.push('</g>');
-      if (item.clip) marks.push(`<g clip-path="url(#${clipId(desk, item.clip)})">`);
-      clip = item.clip;
-    }
-    marks.push(drawItem(desk, item));
+    const mark = drawItem(desk, item);
+    if (mark === '') continue;
+    if (item.clip === null || item.clip !== clip) marks.push(cutMark(desk, item.clip, mark));
+    else marks.push(joined(marks.pop() ?? '', mark));
+    clip = item.clip;
   }
-  if (clip) marks.push('</g>');
-  const definitions = [...desk.glyphs.values(), ...[...desk.clips.values()].map((each) => each.mark)].join(
-    '',
-  );
-  return { definitions, marks: marks.join('') };
+  const cuts = [...desk.clips.values()].map((each) => each.mark);
+  return { definitions: [...desk.glyphs.values(), ...cuts].filter((mark) => mark !== ''), marks };
+}
+
+function cutMark(desk: Desk, clip: Clip | null, mark: string): string {
+  return clip ? `<g clip-path="url(#${clipId(desk, clip)})">${mark}</g>` : mark;
+}
+
+/** One more in the same cut. */
+function joined(group: string, mark: string): string {
+  return `${group.slice(0, -'</g>'.length)}${mark}</g>`;
 }
 
 function number(value: number): string {
