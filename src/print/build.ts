@@ -10,7 +10,9 @@ import type { Content } from '../schemas/content.ts';
 import { readContent } from '../schemas/readContent.ts';
 import { problemLine } from '../wording/problem.ts';
 import { clearUp, freshFolder, swapIn } from './freshFolder.ts';
-import { printAll } from './printAll.ts';
+import { handsFor, printAll } from './printAll.ts';
+import { pictureChoices, type Pictures } from './printSystem.ts';
+import type { PrintAnswer } from './printWorker.ts';
 import { buildPages, shareSheets } from './site.ts';
 
 const { values: told } = parseArgs({
@@ -18,13 +20,24 @@ const { values: told } = parseArgs({
     content: { type: 'string', default: 'content' },
     out: { type: 'string', default: 'dist' },
     day: { type: 'string' },
+    pictures: { type: 'string', default: 'first' },
+    dpi: { type: 'string', default: '150' },
   },
 });
 const target = resolve(told.out);
 
+/** Asked to stop, the build puts its own half of the work away before it ends. */
+const stopped = new AbortController();
+for (const signal of ['SIGINT', 'SIGTERM'] as const)
+  process.once(signal, () => stopped.abort(new Error(signal)));
+
 process.exitCode = await run();
+// What Astro still has open must not keep a stopped build waiting.
+if (stopped.signal.aborted) process.exit();
 
 async function run(): Promise<number> {
+  const wrong = wrongOptions();
+  if (wrong.length > 0) return refuse(wrong);
   await clearUp(target);
   const { content, problems } = await readContent(told.content);
   if (problems.length > 0) return refuse(problems.map((problem) => lineOf(problem, content)));
@@ -38,6 +51,7 @@ async function run(): Promise<number> {
     );
     return 0;
   } catch (error) {
+    if (stopped.signal.aborted) return refuse(['Stopped.']);
     return refuse([error instanceof Error ? (error.stack ?? error.message) : String(error)]);
   } finally {
     await rm(fresh, { recursive: true, force: true });
@@ -50,17 +64,57 @@ async function make(content: Content, fresh: string): Promise<readonly string[]>
   const site = join(fresh, 'site');
   const { terms, sources, care } = content;
   const words = { catalogue: content.wording['en'] ?? {}, terms, sources };
-  const job = { words, care, day: dayOfPrinting(), folder: printed };
-  const total = content.systems.length;
-  const answers = await printAll(content.systems, job, (done) =>
-    progress(`Systems printed: ${done} of ${total}`),
+  const { pictures, dpi } = options();
+  const job = { words, care, day: dayOfPrinting(), folder: printed, pictures, dpi };
+  const started = performance.now();
+  const answers = await printAll(
+    content.systems,
+    job,
+    ({ done, of, pages }) => progress(`Sheets: ${done} of ${of}, ${pages} pages`),
+    stopped.signal,
   );
-  const refused = answers.flatMap(({ file, refused }) => (refused === null ? [] : [`${file}: ${refused}`]));
-  if (refused.length > 0) return refused.sort();
+  const refused = refusedLines(answers);
+  if (refused.length > 0) return refused;
+  tellSpeed(answers, (performance.now() - started) / 1000);
   say('Pages');
   await buildPages(site);
   await shareSheets(content.systems, printed, site);
   return [];
+}
+
+/** Each reason once: what stands in a name stands on every sheet. */
+function refusedLines(answers: readonly PrintAnswer[]): readonly string[] {
+  const sheetsBy = new Map<string, string[]>();
+  for (const { file, sheet, refused } of answers) {
+    if (refused === null) continue;
+    const line = `${file}: ${refused}`;
+    sheetsBy.set(line, [...(sheetsBy.get(line) ?? []), sheet]);
+  }
+  return [...sheetsBy].map(([line, sheets]) => `${line} (${sheets.join(', ')})`).sort();
+}
+
+function tellSpeed(answers: readonly PrintAnswer[], seconds: number): void {
+  const sheets = answers.filter(({ pages }) => pages > 0).length;
+  const pages = answers.reduce((sum, answer) => sum + answer.pages, 0);
+  const speed = `${(pages / seconds).toFixed(1)} pages a second on ${handsFor(answers.length)} cores`;
+  say(
+    `${process.stdout.isTTY ? '\n' : ''}${sheets} sheets, ${pages} pages in ${seconds.toFixed(1)} s: ${speed}`,
+  );
+}
+
+function options(): { readonly pictures: Pictures; readonly dpi: number } {
+  const pictures = pictureChoices.find((choice) => choice === told.pictures) ?? 'first';
+  return { pictures, dpi: Number(told.dpi) };
+}
+
+function wrongOptions(): readonly string[] {
+  const wrong = [];
+  const { pictures, dpi } = options();
+  if (pictures !== told.pictures)
+    wrong.push(`--pictures is ${told.pictures}. It can be ${pictureChoices.join(', ')}.`);
+  if (!(Number.isInteger(dpi) && 30 <= dpi && dpi <= 1200))
+    wrong.push(`--dpi is ${told.dpi}. It must be a whole number from 30 to 1200.`);
+  return wrong;
 }
 
 /** The one clock of the build: today, or the day it is told. */

@@ -1,39 +1,58 @@
-/** Prints every system on all cores and tells how far it is. */
+/** Prints every sheet of every system on all cores and tells how far it is. */
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { ReadSystem } from '../schemas/content.ts';
+import { allSheets } from '../sheets/allSheets.ts';
 import type { PrintJob } from './printSystem.ts';
-import type { PrintAnswer } from './printWorker.ts';
+import type { Order, PrintAnswer } from './printWorker.ts';
+
+export type Progress = { readonly done: number; readonly of: number; readonly pages: number };
+
+/** How many threads print that many sheets. */
+export function handsFor(sheets: number): number {
+  return Math.min(availableParallelism(), sheets);
+}
 
 /**
- * Prints all systems; those that cannot be printed come back with the reason, all of them.
- * @param told called after each system with how many are done
+ * Prints all systems; sheets that cannot be printed come back with the reason, all of them.
+ * @param told called after each sheet with how far it is
+ * @param stop ends the work at once; what was asked for then throws its reason
  */
 export async function printAll(
   systems: readonly ReadSystem[],
   job: PrintJob,
-  told: (done: number) => void,
+  told: (progress: Progress) => void,
+  stop: AbortSignal,
 ): Promise<readonly PrintAnswer[]> {
-  const waiting = [...systems];
+  const waiting = systems.flatMap((of): Order[] => allSheets.map(({ id }) => ({ of, sheet: id })));
+  const count = waiting.length;
   const answers: PrintAnswer[] = [];
-  const hands = Math.min(availableParallelism(), systems.length);
+  let pages = 0;
   const take = (answer: PrintAnswer): void => {
     answers.push(answer);
-    told(answers.length);
+    pages += answer.pages;
+    told({ done: answers.length, of: count, pages });
   };
-  await Promise.all(Array.from({ length: hands }, () => oneHand(waiting, job, take)));
+  const hands = Array.from({ length: handsFor(count) }, () => oneHand(waiting, job, take, stop));
+  await Promise.all(hands);
   return answers;
 }
 
 /** One worker, kept busy until nothing waits. */
-function oneHand(waiting: ReadSystem[], job: PrintJob, take: (answer: PrintAnswer) => void): Promise<void> {
+function oneHand(
+  waiting: Order[],
+  job: PrintJob,
+  take: (answer: PrintAnswer) => void,
+  stop: AbortSignal,
+): Promise<void> {
   return new Promise((done, failed) => {
     const worker = new Worker(new URL('./printWorker.ts', import.meta.url), { workerData: job });
     const next = (): void => {
-      const system = waiting.shift();
-      if (system) worker.postMessage(system);
+      const order = waiting.shift();
+      if (order) worker.postMessage(order);
       else void worker.terminate().then(() => done());
     };
+    stop.addEventListener('abort', () => void worker.terminate().then(() => failed(stop.reason)));
     worker.on('message', (answer: PrintAnswer) => {
       take(answer);
       next();

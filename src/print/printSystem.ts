@@ -1,19 +1,21 @@
-/** One system's sheets as files: each a PDF, and each page as SVG and PNG. */
+/** One sheet of one system as files: a PDF, and pages as SVG and PNG. */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type CareTask, careFor } from '../core/care/routine.ts';
 import { dipMarks } from '../core/plan/dipPlan.ts';
 import { planOf } from '../core/plan/planOf.ts';
+import type { Page } from '../paper/page.ts';
 import type { Press } from '../paper/press.ts';
+import { finestDpi } from '../paper/toPng.ts';
 import type { ReadSystem } from '../schemas/content.ts';
 import { writeRecord } from '../schemas/systemRecord.ts';
-import { allSheets } from '../sheets/allSheets.ts';
 import type { SheetInput, Words } from '../sheets/sheet.ts';
 import type { SheetKind } from '../sheets/sheetKind.ts';
-import { sheetPrint } from '../sheets/sheetPrint.ts';
+import { carriedRecord, sheetPrint } from '../sheets/sheetPrint.ts';
 
-/** Fine enough for a laser printer, and an A4 side stays under what phones can open. */
-const dpi = 300;
+/** Of which pages pictures are made beside the PDF: of the care card's always all, unless none are wanted. */
+export const pictureChoices = ['all', 'first', 'none'] as const;
+export type Pictures = (typeof pictureChoices)[number];
 
 /** What is the same for all systems of a build. */
 export type PrintJob = {
@@ -21,10 +23,13 @@ export type PrintJob = {
   readonly care: readonly CareTask[];
   readonly day: string;
   readonly folder: string;
+  readonly pictures: Pictures;
+  /** Dots per inch of the pictures; fewer where a page would have more than every device shows. */
+  readonly dpi: number;
 };
 
 /** What the sheets of a system are made from. */
-function sheetInput(of: ReadSystem, { words, care, day }: PrintJob): SheetInput {
+export function sheetInput(of: ReadSystem, { words, care, day }: PrintJob): SheetInput {
   const { system, sheet } = of;
   const { paper, units } = sheet;
   const plan = planOf(system);
@@ -32,28 +37,31 @@ function sheetInput(of: ReadSystem, { words, care, day }: PrintJob): SheetInput 
   return { system, plan, words, dip, care: careFor(system, care), paper, units, day };
 }
 
-/** Lays every sheet out and writes it into a folder of the system's own. */
-export async function printSystem(of: ReadSystem, job: PrintJob, press: Press): Promise<void> {
+/** Lays a sheet out and writes it into a folder of the system's own. Returns the number of its pages. */
+export async function printSheet(
+  kind: SheetKind,
+  of: ReadSystem,
+  job: PrintJob,
+  press: Press,
+): Promise<number> {
   const input = sheetInput(of, job);
+  if (kind.fits(input) === 'no') return 0;
   const into = join(job.folder, of.id);
   await mkdir(into, { recursive: true });
-  for (const kind of allSheets) {
-    if (kind.fits(input) === 'yes') await printSheet(kind, input, writeRecord(of.raw), into, press);
+  const pages: Page[] = [];
+  for await (const page of kind.pages(input, press.layOut)) pages.push(page);
+  const record = writeRecord(of.raw);
+  await writeFile(join(into, `${kind.id}.pdf`), await press.toPdf(sheetPrint(kind, input, pages, record)));
+  const carries = carriedRecord(input, record);
+  for (const [at, page] of pictured(kind, pages, job).entries()) {
+    const dpi = Math.min(job.dpi, finestDpi(page));
+    await writeFile(join(into, `${kind.id}-${at + 1}.svg`), press.toSvg(page, carries));
+    await writeFile(join(into, `${kind.id}-${at + 1}.png`), await press.toPng(page, { dpi, carries }));
   }
+  return pages.length;
 }
 
-async function printSheet(
-  kind: SheetKind,
-  input: SheetInput,
-  record: string,
-  into: string,
-  press: Press,
-): Promise<void> {
-  const pages = [];
-  for await (const page of kind.pages(input, press.layOut)) pages.push(page);
-  await writeFile(join(into, `${kind.id}.pdf`), await press.toPdf(sheetPrint(kind, input, pages, record)));
-  for (const [i, page] of pages.entries()) {
-    await writeFile(join(into, `${kind.id}-${i + 1}.svg`), press.toSvg(page));
-    await writeFile(join(into, `${kind.id}-${i + 1}.png`), await press.toPng(page, { dpi }));
-  }
+function pictured(kind: SheetKind, pages: readonly Page[], { pictures }: PrintJob): readonly Page[] {
+  if (pictures === 'none') return [];
+  return pictures === 'all' || kind.id === 'care-card' ? pages : pages.slice(0, 1);
 }

@@ -1,24 +1,35 @@
-/** One of several processes that print at the same time: gets a system, prints it, says so, gets the next. */
+/** One of several threads that print at the same time: gets a sheet, prints it, says so, gets the next. */
 import { parentPort, workerData } from 'node:worker_threads';
 import { nodePress } from '../paper/node.ts';
 import type { ReadSystem } from '../schemas/content.ts';
-import { type PrintJob, printSystem } from './printSystem.ts';
+import { allSheets } from '../sheets/allSheets.ts';
+import type { SheetId } from '../sheets/sheetKind.ts';
+import { type PrintJob, printSheet } from './printSystem.ts';
 
-/** What comes back for each system: printed, or why it cannot be. */
-export type PrintAnswer = { readonly file: string; readonly refused: string | null };
+export type Order = { readonly of: ReadSystem; readonly sheet: SheetId };
+
+/** What comes back for each sheet: its pages, none where the system has nothing for it, or why it cannot be printed. */
+export type PrintAnswer = {
+  readonly file: string;
+  readonly sheet: SheetId;
+  readonly pages: number;
+  readonly refused: string | null;
+};
 
 const job: PrintJob = workerData;
 const press = nodePress();
 
-parentPort?.on('message', async (system: ReadSystem) => {
-  parentPort?.postMessage(await answer(system));
+parentPort?.on('message', async (order: Order) => {
+  parentPort?.postMessage(await answer(order));
 });
 
-async function answer(system: ReadSystem): Promise<PrintAnswer> {
+async function answer({ of, sheet }: Order): Promise<PrintAnswer> {
+  const told = { file: of.file, sheet, pages: 0, refused: null };
   try {
-    await printSystem(system, job, await press);
-    return { file: system.file, refused: null };
+    const kind = allSheets.find(({ id }) => id === sheet);
+    if (kind === undefined) throw new RangeError(`there is no sheet ${sheet}`);
+    return { ...told, pages: await printSheet(kind, of, job, await press) };
   } catch (error) {
-    return { file: system.file, refused: error instanceof Error ? error.message : String(error) };
+    return { ...told, refused: error instanceof Error ? error.message : String(error) };
   }
 }

@@ -1,3 +1,4 @@
+import { allSheets } from '../../src/sheets/allSheets.ts';
 import { existsSync } from 'node:fs';
 import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -17,7 +18,9 @@ describe('the whole build', () => {
   const built = inject('built');
 
   test('succeeds and tells how far it is', () => {
-    expect(built.log).toContain('Systems printed: 13 of 13');
+    const sheets = 13 * allSheets.length;
+    expect(built.log).toContain(`Sheets: ${sheets} of ${sheets}`);
+    expect(built.log).toMatch(/\d+ sheets, \d+ pages in [\d.]+ s: [\d.]+ pages a second on \d+ cores/);
     expect(built.code, built.log).toBe(0);
   });
 
@@ -105,9 +108,7 @@ describe('a build that cannot be finished', () => {
   test('leaves the last good build alone when it is killed half-way, and the next one clears up', async () => {
     const { home, content, dist } = await freshHome(6);
     const kept = await oldBuild(dist);
-    const killed = await runBuild(content, dist, (out) =>
-      out.includes('Systems printed: 3') ? 'kill' : 'go on',
-    );
+    const killed = await runBuild(content, dist, (out) => (out.includes('Sheets: 20 of') ? 'kill' : 'go on'));
     expect(killed.code).not.toBe(0);
     expect(await readFile(kept, 'utf8')).toBe('the last good build');
     const left = (await readdir(home)).filter((name) => name.startsWith('.dist-'));
@@ -116,6 +117,28 @@ describe('a build that cannot be finished', () => {
     expect((await runBuild(content, dist)).code).toBe(1);
     expect((await readdir(home)).filter((name) => name.startsWith('.dist-'))).toEqual([]);
     expect(await readFile(kept, 'utf8')).toBe('the last good build');
+    await rm(home, { recursive: true });
+  });
+
+  test('puts its half of the work away when it is asked to stop', async () => {
+    const { home, content, dist } = await freshHome(6);
+    const kept = await oldBuild(dist);
+    const stopped = await runBuild(content, dist, (out) => (out.includes('Sheets: 5 of') ? 'stop' : 'go on'));
+    expect(stopped.code).toBe(1);
+    expect(stopped.err).toContain('Stopped.');
+    expect(stopped.out).not.toContain('Sheets: 40 of');
+    expect((await readdir(home)).filter((name) => name.startsWith('.dist-'))).toEqual([]);
+    expect(await readFile(kept, 'utf8')).toBe('the last good build');
+    await rm(home, { recursive: true });
+  });
+
+  test('tells options that it does not know, and makes nothing', async () => {
+    const { home, content, dist } = await freshHome(2);
+    const { code, err } = await runBuild(content, dist, () => 'go on', ['--pictures=some', '--dpi=12']);
+    expect(code).toBe(1);
+    expect(err).toContain('--pictures is some. It can be all, first, none.');
+    expect(err).toContain('--dpi is 12. It must be a whole number from 30 to 1200.');
+    expect(existsSync(dist)).toBe(false);
     await rm(home, { recursive: true });
   });
 

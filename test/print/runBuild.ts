@@ -22,22 +22,28 @@ export async function freshHome(most: number): Promise<{
   return { home, content, dist: join(home, 'dist') };
 }
 
-/** Runs the build as npm does; `until` may end it at once, as a power cut would. */
+/** Runs the build as npm does; `until` may end it at once, as a power cut would, or ask it to stop. */
 export function runBuild(
   content: string,
   dist: string,
-  until?: (printedSoFar: string) => 'go on' | 'kill',
+  until: (printedSoFar: string) => 'go on' | 'kill' | 'stop' = () => 'go on',
+  options: readonly string[] = [],
 ): Promise<Ran> {
   return new Promise((done) => {
     // A process group of its own, so that a kill takes the build and not only the script that started it.
-    const child = spawn('tsx', ['src/print/build.ts', `--content=${content}`, `--out=${dist}`], {
+    const child = spawn('tsx', ['src/print/build.ts', `--content=${content}`, `--out=${dist}`, ...options], {
       detached: true,
     });
     let out = '';
     let err = '';
+    let asked = false;
     child.stdout.on('data', (chunk: Buffer) => {
       out += chunk.toString();
-      if (until?.(out) === 'kill' && child.pid !== undefined) process.kill(-child.pid, 'SIGKILL');
+      const wanted = until(out);
+      if (child.pid === undefined || wanted === 'go on') return;
+      if (wanted === 'kill') process.kill(-child.pid, 'SIGKILL');
+      else if (!asked) child.kill('SIGINT');
+      asked = true;
     });
     child.stderr.on('data', (chunk: Buffer) => {
       err += chunk.toString();
