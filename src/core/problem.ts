@@ -30,6 +30,8 @@ export const problemCodes = [
   'fileName',
   'emptyFile',
   'notRecord',
+  'recordDamaged',
+  'recordsDiffer',
   'recordNewer',
   'moreProblems',
   // one field

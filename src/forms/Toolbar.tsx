@@ -29,7 +29,7 @@ export function Toolbar({ view, session }: ToolbarProps) {
       <input
         ref={file}
         type="file"
-        accept=".pdf,.json,application/pdf,application/json"
+        accept=".pdf,.svg,.png,.json,application/pdf,image/svg+xml,image/png,application/json"
         hidden
         aria-label={words('open')}
         onChange={(event) => open(event.currentTarget)}

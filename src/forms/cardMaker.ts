@@ -12,7 +12,7 @@ import { careCard, careCardKind } from '../sheets/careCard.tsx';
 import { allSheets } from '../sheets/allSheets.ts';
 import type { SheetInput } from '../sheets/sheet.ts';
 import type { SheetId } from '../sheets/sheetKind.ts';
-import { sheetPrint } from '../sheets/sheetPrint.ts';
+import { carriedRecord, sheetPrint } from '../sheets/sheetPrint.ts';
 import type { Job, MadeFile, PlannerContent } from './messages.ts';
 
 /** Fine enough for a laser printer; the build prints its pictures alike. */
@@ -89,15 +89,16 @@ export async function fileOf(
   press: Press,
 ): Promise<MadeFile> {
   const record = writeRecord(raw);
+  const carries = carriedRecord(input, record);
   const [front] = pages;
   if (front === undefined) throw new RangeError('the card has no side');
   switch (file) {
     case 'pdf':
       return named('application/pdf', await press.toPdf(sheetPrint(careCardKind, input, pages, record)));
     case 'png':
-      return named('image/png', await press.toPng(front, { dpi }));
+      return named('image/png', await press.toPng(front, { dpi, carries }));
     case 'svg':
-      return named('image/svg+xml', new TextEncoder().encode(press.toSvg(front)));
+      return named('image/svg+xml', new TextEncoder().encode(press.toSvg(front, carries)));
     case 'json':
       return named('application/json', new TextEncoder().encode(record));
   }

@@ -14,29 +14,33 @@ import type { Raster } from './toPng.ts';
  */
 export async function browserPress(): Promise<Press> {
   // Imported here and not above, so that a page can show itself before the press arrives.
-  const [{ typeCase }, { layOut }, { toSvg }, satori, layoutWasm, files] = await Promise.all([
-    import('./typeCase.ts'),
-    import('./layOut.ts'),
-    import('./toSvg.ts'),
-    import('satori/standalone'),
-    load(layoutUrl),
-    Promise.all(
-      fontSources.map(async ({ file: _, ...font }) => ({
-        ...font,
-        woff: await load(fontUrls[font.name][font.weight]),
-      })),
-    ),
-  ]);
+  const [{ typeCase }, { refilling }, { outlines }, { toSvg }, satori, layoutWasm, files] = await Promise.all(
+    [
+      import('./typeCase.ts'),
+      import('./refill.ts'),
+      import('./outlines.ts'),
+      import('./toSvg.ts'),
+      import('satori/standalone'),
+      load(layoutUrl),
+      Promise.all(
+        fontSources.map(async ({ file: _, ...font }) => ({
+          ...font,
+          woff: await load(fontUrls[font.name][font.weight]),
+        })),
+      ),
+    ],
+  );
   await satori.init(layoutWasm);
   const types = typeCase(files, packShelf);
   const raster = once(loadRaster);
   return {
-    layOut: (sheet) => layOut(sheet, types, satori.default as Engine),
+    layOut: refilling(types, satori.default as Engine),
+    draw: (page) => outlines(page, types.typeOf(page)),
     toPdf: async (print) => {
       const [{ toPdf }] = await Promise.all([import('./toPdf.ts'), types.read(print.pages)]);
       return toPdf(print, types.typeOf);
     },
-    toSvg: (page) => toSvg(page, types.typeOf(page)),
+    toSvg: (page, carries) => toSvg(page, types.typeOf(page), carries),
     toPng: async (page, options) => {
       const [{ toPng }, turn] = await Promise.all([import('./toPng.ts'), raster(), types.read([page])]);
       return toPng(page, types.typeOf(page), options, turn);

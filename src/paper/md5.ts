@@ -13,6 +13,11 @@ const sines = Array.from({ length: 64 }, (_, at) => Math.floor(Math.abs(Math.sin
 
 type State = [number, number, number, number];
 
+/** As it is written in text. */
+export function checksum(bytes: Uint8Array): string {
+  return [...md5(bytes)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
 export function md5(bytes: Uint8Array): Uint8Array {
   const padded = new Uint8Array((((bytes.length + 8) >> 6) + 1) * 64);
   padded.set(bytes);

@@ -4,6 +4,7 @@ import { Resvg } from '@resvg/resvg-js';
 import satori, { init } from 'satori/standalone';
 import { fontSources } from './fonts.ts';
 import { type Engine, layOut } from './layOut.ts';
+import { outlines } from './outlines.ts';
 import type { Press } from './press.ts';
 import { toPdf } from './toPdf.ts';
 import { type Raster, toPng } from './toPng.ts';
@@ -46,7 +47,8 @@ export async function nodePress(): Promise<Press> {
       await types.read(print.pages);
       return toPdf(print, types.typeOf);
     },
-    toSvg: (page) => toSvg(page, types.typeOf(page)),
+    draw: (page) => outlines(page, types.typeOf(page)),
+    toSvg: (page, carries) => toSvg(page, types.typeOf(page), carries),
     toPng: async (page, options) => {
       await types.read([page]);
       return toPng(page, types.typeOf(page), options, raster);

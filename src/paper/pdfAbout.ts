@@ -1,5 +1,6 @@
-import { type PDFContext, PDFHexString, type PDFRef, PDFString } from 'pdf-lib';
-import { md5 } from './md5.ts';
+import { type PDFContext, PDFHexString, type PDFObject, type PDFRef, PDFString } from 'pdf-lib';
+import { checksum } from './md5.ts';
+import { parcelOf } from './parcel.ts';
 import type { Attachment, Print } from './print.ts';
 import { escapeXml } from './xml.ts';
 
@@ -59,14 +60,13 @@ export function writeAttachment(
   date: string | undefined,
 ): PDFRef {
   const { name, mime, bytes, description } = attachment;
-  const checksum = [...md5(bytes)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
   const file = context.register(
     context.flateStream(bytes, {
       Type: 'EmbeddedFile',
       Subtype: mime,
       Params: {
         Size: bytes.length,
-        CheckSum: PDFHexString.of(checksum),
+        CheckSum: PDFHexString.of(checksum(bytes)),
         ...(date === undefined ? {} : { ModDate: PDFString.of(pdfDay(date)) }),
       },
     }),
@@ -81,4 +81,13 @@ export function writeAttachment(
       EF: { F: file, UF: file },
     }),
   );
+}
+
+/**
+ * The same file once more, as data of the program that made the print (ISO 32000-1, 14.5): as it is, so that it is
+ * found even where nothing else of the PDF can be read.
+ */
+export function writeCopy(context: PDFContext, attachment: Attachment, date = '1970-01-01'): PDFObject {
+  const copy = context.register(context.stream(new TextEncoder().encode(parcelOf(attachment)), {}));
+  return context.obj({ [maker]: { LastModified: PDFString.of(pdfDay(date)), Private: copy } });
 }

@@ -1,11 +1,15 @@
 import type { Sheet } from './layOut.ts';
+import type { Outlines } from './outlines.ts';
 import type { Page } from './page.ts';
-import type { Print } from './print.ts';
+import type { Attachment, Print } from './print.ts';
+import type { Picture } from './toPng.ts';
 
 /** The press with its type case, layout engine and raster bound: the same in the build and in the browser. */
 export type Press = {
   readonly layOut: (sheet: Sheet) => Promise<Page>;
   readonly toPdf: (print: Print) => Promise<Uint8Array>;
-  readonly toSvg: (page: Page) => string;
-  readonly toPng: (page: Page, options: { readonly dpi: number }) => Promise<Uint8Array>;
+  /** What a page draws, piece by piece, so that a picture of it can be changed where it changes. */
+  readonly draw: (page: Page) => Outlines;
+  readonly toSvg: (page: Page, carries?: Attachment) => string;
+  readonly toPng: (page: Page, options: Picture) => Promise<Uint8Array>;
 };

@@ -8,19 +8,28 @@ import {
   PDFRawStream,
   PDFString,
 } from 'pdf-lib';
+import { checksum } from './md5.ts';
 
-/** The bytes of the file that was attached under this name; null where the PDF is damaged or has no such file. */
+/** The bytes of the file that was attached under this name; null where the PDF or the file is damaged or not there. */
 export async function readAttachment(pdf: Uint8Array, name: string): Promise<Uint8Array | null> {
   try {
     const document = await PDFDocument.load(pdf, { updateMetadata: false, throwOnInvalidObject: true });
     for (const [, object] of document.context.enumerateIndirectObjects()) {
       const file = object instanceof PDFDict && fileName(object) === name ? streamOf(object) : null;
-      if (file) return decodePDFRawStream(file).decode();
+      if (file) return whole(file, decodePDFRawStream(file).decode());
     }
     return null;
   } catch {
     return null;
   }
+}
+
+/** The bytes, if they are those whose checksum stands beside them. */
+function whole(file: PDFRawStream, bytes: Uint8Array): Uint8Array | null {
+  const sum = file.dict.lookupMaybe(PDFName.of('Params'), PDFDict)?.lookup(PDFName.of('CheckSum'));
+  if (!(sum instanceof PDFHexString || sum instanceof PDFString)) return null;
+  const given = [...sum.asBytes()].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+  return given === checksum(bytes) ? bytes : null;
 }
 
 /** What a file specification calls its file; null for anything else. */

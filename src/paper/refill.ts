@@ -4,16 +4,18 @@ import { type Engine, type Laid, layOutSettled, type Sheet } from './layOut.ts';
 import type { Page } from './page.ts';
 import { type Settled, settle } from './settle.ts';
 import type { Type } from './type.ts';
+import type { TypeCase } from './typeCase.ts';
 
 /** More than the sides of one card, and their tries. */
 const kept = 24;
 
 /** Gives the same pages as `layOut`, the sooner the less is new. */
-export function refilling(type: Type, engine: Engine): (sheet: Sheet) => Promise<Page> {
+export function refilling(types: TypeCase, engine: Engine): (sheet: Sheet) => Promise<Page> {
   const before = new Map<string, Laid>();
   return async (sheet) => {
     const settled = await settle(sheet.root);
-    const build = buildOf(sheet, settled);
+    const type = await types.typeFor(settled.paragraphs.values());
+    const build = buildOf(sheet, settled, type);
     const last = before.get(build);
     const laid =
       (last && (await fill(last, { sheet, settled }, type, engine))) ??
@@ -26,7 +28,7 @@ export function refilling(type: Type, engine: Engine): (sheet: Sheet) => Promise
   };
 }
 
-/** Sheets of one size with the same nodes are built alike. */
-function buildOf({ width_mm, height_mm }: Sheet, { nodes }: Settled): string {
-  return [width_mm, height_mm, ...nodes.map(({ path, tag }) => `${path}${tag}`)].join(' ');
+/** Sheets of one size with the same nodes, set in the same fonts, are built alike. */
+function buildOf({ width_mm, height_mm }: Sheet, { nodes }: Settled, { packs }: Type): string {
+  return [width_mm, height_mm, ...packs, ...nodes.map(({ path, tag }) => `${path}${tag}`)].join(' ');
 }

@@ -1,6 +1,6 @@
 import { PDFContext, PDFHexString, PDFName, PDFNumber, type PDFRef, PDFStreamWriter } from 'pdf-lib';
-import { md5 } from './md5.ts';
-import { writeAttachment, writeInfo, writeMetadata } from './pdfAbout.ts';
+import { checksum } from './md5.ts';
+import { writeAttachment, writeCopy, writeInfo, writeMetadata } from './pdfAbout.ts';
 import { type Content, pageContent } from './pdfContent.ts';
 import { pdfFonts } from './pdfFonts.ts';
 import { writeStructure } from './pdfTags.ts';
@@ -79,6 +79,7 @@ function writeCatalog(context: PDFContext, print: Print, { pages, structure }: R
     const names = [PDFHexString.fromText(print.attachment.name), file];
     catalog.set(PDFName.of('Names'), context.obj({ EmbeddedFiles: { Names: names } }));
     catalog.set(PDFName.of('AF'), context.obj([file]));
+    catalog.set(PDFName.of('PieceInfo'), writeCopy(context, print.attachment, print.date));
   }
   context.trailerInfo.Root = context.register(catalog);
   context.trailerInfo.Info = writeInfo(context, print);
@@ -87,6 +88,5 @@ function writeCatalog(context: PDFContext, print: Print, { pages, structure }: R
 /** The file's identifier (ISO 32000-1, 14.4), from what it shows instead of from when and where it was made. */
 function identity(print: Print, contents: readonly Content[]): PDFHexString {
   const shown = [print.title, ...contents.map((content) => content.commands)].join('\n');
-  const digest = md5(new TextEncoder().encode(shown));
-  return PDFHexString.of([...digest].map((byte) => byte.toString(16).padStart(2, '0')).join(''));
+  return PDFHexString.of(checksum(new TextEncoder().encode(shown)));
 }

@@ -1,11 +1,11 @@
 /** What goes round the pages of any sheet: title, language, day, and the system itself to open again. */
 import type { Page } from '../paper/page.ts';
-import type { Print } from '../paper/print.ts';
+import type { Attachment, Print } from '../paper/print.ts';
 import { card } from './cardWords.ts';
 import type { SheetInput } from './sheet.ts';
 import type { SheetKind } from './sheetKind.ts';
 
-/** Name under which the system lies in the PDF. */
+/** Name under which the system lies in a print. */
 export const recordName = 'system.json';
 
 /** The print of a sheet that was laid out; the build and the browser make the same one. */
@@ -22,11 +22,16 @@ export function sheetPrint(
     subject: kind.subject(input),
     date: input.day,
     scale: kind.scale,
-    attachment: {
-      name: recordName,
-      mime: 'application/json',
-      bytes: new TextEncoder().encode(record),
-      description: card(input, 'pdfAttachment'),
-    },
+    attachment: carriedRecord(input, record),
+  };
+}
+
+/** The system itself, as it travels in every print and picture. */
+export function carriedRecord(input: SheetInput, record: string): Attachment {
+  return {
+    name: recordName,
+    mime: 'application/json',
+    bytes: new TextEncoder().encode(record),
+    description: card(input, 'pdfAttachment'),
   };
 }
