@@ -40,12 +40,12 @@ export function PreviewBar({ view, shown, onShow }: BarProps) {
 }
 
 /** Long enough that a thumbnail never delays what is being typed. */
-const calm_ms = 400;
+const calm_s = 0.4;
 
 function Thumbnail({ side }: { readonly side: Side }) {
   const [drawn, draw] = useState<Side | null>(null);
   useEffect(() => {
-    const timer = setTimeout(() => draw(side), calm_ms);
+    const timer = setTimeout(() => draw(side), calm_s * 1000);
     return () => clearTimeout(timer);
   }, [side]);
   return <span class="thumbnail">{drawn ? <SidePicture side={drawn} alt={null} /> : null}</span>;

@@ -29,7 +29,7 @@ export type PrintJob = {
 };
 
 /** What the sheets of a system are made from. */
-export function sheetInput(of: ReadSystem, { words, care, day }: PrintJob): SheetInput {
+function sheetInput(of: ReadSystem, { words, care, day }: PrintJob): SheetInput {
   const { system, sheet } = of;
   const { paper, units } = sheet;
   const plan = planOf(system);

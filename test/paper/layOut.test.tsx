@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import type { JSXNode } from 'satori/jsx';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { draw, layOut, type Sheet } from '../../src/paper/layOut.ts';
+import { settle } from '../../src/paper/settle.ts';
 import { mm, paperSizes, pointsPerUnit } from '../../src/paper/measures.ts';
 import { nodeParts, type Parts } from '../../src/paper/node.ts';
 import type { Page, Shape, Words } from '../../src/paper/page.ts';
@@ -33,11 +34,13 @@ function textOf(page: Page): string {
 
 /** The worst difference, in sheet units, between the engine's width of a piece and our own of the same text. */
 async function worstWidth(sheet: Sheet): Promise<number> {
-  const { found } = await draw(sheet, parts.types, parts.engine);
+  const settled = await settle(sheet.root);
+  const type = await parts.types.typeFor(settled.paragraphs.values());
+  const { found } = await draw(sheet, settled, type, parts.engine);
   const differences = found.map((each) => {
     if (each.kind === 'shape') return 0;
     return (
-      Math.abs(parts.types.type.width(each.text, each.weight, each.size_pt) - each.width_pt) / pointsPerUnit
+      Math.abs(type.width(each.text, each.weight, each.size_pt) - each.width_pt) / pointsPerUnit
     );
   });
   expect(differences.length).toBeGreaterThan(0);

@@ -12,7 +12,8 @@ import type { SheetKind } from '../../src/sheets/sheetKind.ts';
 import { systems } from '../systemArbitrary.ts';
 import { content, inputOf } from './laidOut.ts';
 
-const { type, engine } = await nodeParts();
+const { types, engine } = await nodeParts();
+const { type } = types;
 
 /** What a person types one after the other. */
 const edits: Readonly<Record<string, (system: System) => System>> = {
@@ -132,7 +133,7 @@ describe('a filled sheet is the sheet that would have been laid out', () => {
 test('a press that fills gives the same sheets as one that lays everything out, and forgets no title', async () => {
   const [one] = demo;
   if (!one) throw new Error('no demo system');
-  const layOut = refilling(type, engine);
+  const layOut = refilling(types, engine);
   const [card] = allSheets;
   if (!card) throw new Error('no sheet');
   for (const edit of Object.values(edits)) {
