@@ -39,9 +39,7 @@ async function worstWidth(sheet: Sheet): Promise<number> {
   const { found } = await draw(sheet, settled, type, parts.engine);
   const differences = found.map((each) => {
     if (each.kind === 'shape') return 0;
-    return (
-      Math.abs(type.width(each.text, each.weight, each.size_pt) - each.width_pt) / pointsPerUnit
-    );
+    return Math.abs(type.width(each.text, each.weight, each.size_pt) - each.width_pt) / pointsPerUnit;
   });
   expect(differences.length).toBeGreaterThan(0);
   return Math.max(...differences);

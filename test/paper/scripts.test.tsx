@@ -1,6 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { draw, layOut } from '../../src/paper/layOut.ts';
+import { settle } from '../../src/paper/settle.ts';
 import { mm, pointsPerUnit } from '../../src/paper/measures.ts';
 import { nodeParts, nodePress, type Parts } from '../../src/paper/node.ts';
 import { overflows } from '../../src/paper/overflows.ts';
@@ -118,7 +119,10 @@ const normal = (text: string) => text.normalize('NFC');
 
 describe('a line of any script', () => {
   it.each(scriptNames)('is as wide as the layout engine holds it to be: $script', async ({ name }) => {
-    const { found, type } = await draw(oneBox(`${name} 12 (Tank) ${name}`), parts.types, parts.engine);
+    const sheet = oneBox(`${name} 12 (Tank) ${name}`);
+    const settled = await settle(sheet.root);
+    const type = await parts.types.typeFor(settled.paragraphs.values());
+    const { found } = await draw(sheet, settled, type, parts.engine);
     const pieces = found.filter((each) => each.kind !== 'shape');
     expect(pieces.length).toBeGreaterThan(0);
     for (const { text, weight, size_pt, width_pt } of pieces) {
