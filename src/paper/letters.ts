@@ -16,7 +16,8 @@ export type Letter = Glyph & { readonly parts?: Composed };
  * one glyph, and has its text in the order in which it will be turned.
  */
 export function lettersOf(run: Run): readonly Letter[] {
-  if (run.direction === 'ltr' || !hasLetters(run)) return run.glyphs;
+  if (!hasLetters(run)) return run.glyphs;
+  if (run.direction === 'ltr') return spaceFirst(run.glyphs);
   const clusters = new Map<number, Glyph[]>();
   for (const glyph of run.glyphs) {
     const cluster = clusters.get(glyph.cluster);
@@ -85,6 +86,18 @@ function isBlank(glyph: Glyph): boolean {
 
 function hasLetters(run: Run): boolean {
   return run.glyphs.some((glyph) => mixesDirections(glyph.text));
+}
+
+/** Digits of Arabic run to the right, yet a reader turns the space after them. */
+function spaceFirst(glyphs: readonly Glyph[]): readonly Glyph[] {
+  const text = glyphs.at(-1)?.text ?? '';
+  const space = text.trim() === '' ? '' : text.slice(text.trimEnd().length);
+  if (space === '') return glyphs;
+  const moved = (glyph: Glyph, at: number): string => {
+    const own = at === glyphs.length - 1 ? glyph.text.trimEnd() : glyph.text;
+    return at === 0 ? space + own : own;
+  };
+  return glyphs.map((glyph, at) => ({ ...glyph, text: moved(glyph, at) }));
 }
 
 function letterOf(glyphs: readonly Glyph[]): Letter {

@@ -18,20 +18,24 @@ export type Pack = {
 };
 
 const scripts = [
-  ['arabic', 'Arabic', 'rtl'],
-  ['hebrew', 'Hebrew', 'rtl'],
-  ['devanagari', 'Devanagari', 'ltr'],
-  ['bengali', 'Bengali', 'ltr'],
-  ['tamil', 'Tamil', 'ltr'],
-  ['thai', 'Thai', 'ltr'],
+  ['arabic', 'Arabic', 'rtl', ''],
+  ['hebrew', 'Hebrew', 'rtl', ''],
+  ['devanagari', 'Devanagari', 'ltr', ''],
+  ['bengali', 'Bengali', 'ltr', ''],
+  ['tamil', 'Tamil', 'ltr', ''],
+  ['thai', 'Thai', 'ltr', '฿'],
 ] as const;
 
 /** Scripts with a file of their own, in the order of fallback: their own letters, and all signs that they use. */
-const wholeScripts = scripts.map(([part, name, direction], at) => {
+const wholeScripts = scripts.map(([part, name, direction, more], at) => {
   const family = `noto-sans-${part}`;
   const postScriptName = `NotoSans${name}`;
   const pack: Pack = { name: `${family}-${part}`, family, postScriptName, direction, index: 100 + at * 2 };
-  return { pack, own: new RegExp(`\\p{Script=${name}}`, 'u'), uses: new RegExp(`\\p{scx=${name}}`, 'u') };
+  return {
+    pack,
+    own: new RegExp(`\\p{Script=${name}}`, 'u'),
+    uses: new RegExp(`[\\p{scx=${name}}${more}]`, 'u'),
+  };
 });
 
 /** Families of Chinese, Japanese and Korean, whose files are numbered slices. */

@@ -3,15 +3,14 @@ import { createRequire } from 'node:module';
 import type { Browser } from 'playwright-core';
 import { fontSources } from '../../src/paper/fonts.ts';
 import { packFile, packNamed } from '../../src/paper/packs.ts';
+import type { Placed } from './placed.ts';
 
 const packages = createRequire(import.meta.url);
 
-/** Where a letter stands: from the left edge of the line, in parts of the type size. */
-export type Placed = { readonly text: string; readonly left: number; readonly right: number };
-
 /**
  * Lays texts out in Chromium, each on a line of its own with `unicode-bidi: plaintext` and set at the left, in the very
- * font files of the press and in their order, and tells where each of its letters stands.
+ * font files of the press and in their order, and tells where each of its letters stands. The press does not draw
+ * brackets of Chinese and Japanese together, so Chromium is told not to.
  */
 export async function placedInChromium(
   browser: Browser,
@@ -28,7 +27,7 @@ export async function placedInChromium(
   const page = await browser.newPage();
   await page.setContent(
     `<style>${faces.join('')} p{font-size:100px;white-space:pre;unicode-bidi:plaintext;text-align:left;margin:0;` +
-      `width:max-content;line-height:2}</style><body style="margin:0">${lines.join('')}</body>`,
+      `width:max-content;line-height:2;text-spacing-trim:space-all}</style><body style="margin:0">${lines.join('')}</body>`,
   );
   await page.evaluate(async () => {
     await Promise.all([...document.fonts].map((font) => font.load()));

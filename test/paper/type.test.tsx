@@ -2,6 +2,7 @@ import { Blob, Face as FontFace, Font } from 'harfbuzzjs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { CoverError } from '../../src/paper/cover.ts';
 import { layOut } from '../../src/paper/layOut.ts';
+import { lettersOf } from '../../src/paper/letters.ts';
 import { nodeParts, type Parts } from '../../src/paper/node.ts';
 import { subsetFont } from '../../src/paper/subset.ts';
 import { tablesOf } from '../../src/paper/woff.ts';
@@ -128,6 +129,24 @@ describe('a subset of a font', () => {
       expect(font.glyphHAdvance(at + 1)).toBe(face.font.glyphHAdvance(glyph));
     }
     expect(font.glyphToPath(glyphs.length + 1)).toBe(face.font.glyphToPath(glyphs[0] ?? 0));
+  });
+
+  it('composes a letter of its glyphs, each at its place', async () => {
+    const type = await parts.types.typeFor(['شَ']);
+    const [run] = type.shape('شَ', 'text');
+    if (!run) throw new Error('Nothing was shaped.');
+    const [letter, ...more] = lettersOf(run);
+    expect(more).toEqual([]);
+    if (!letter?.parts) throw new Error('The letter has one glyph.');
+    expect(letter.parts.parts.length).toBeGreaterThan(1);
+    const font = new Font(new FontFace(new Blob(subsetFont(run.face, [letter.parts]))));
+    expect(font.glyphHAdvance(1)).toBe(letter.parts.advance);
+    const moved = letter.parts.parts.map(({ glyph, right, up }) => {
+      return run.face.font.glyphToPath(glyph).replace(/(-?[\d.]+),(-?[\d.]+)/g, (_, x, y) => {
+        return `${Number(x) + right},${Number(y) + up}`;
+      });
+    });
+    expect(font.glyphToPath(1)).toBe(moved.join(''));
   });
 
   it('is small, and sums up to what its head table says', () => {
