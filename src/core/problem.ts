@@ -83,6 +83,9 @@ export const problemCodes = [
   'lineSetByTank',
   'dayOrder',
   'absenceLong',
+  'labelPitch',
+  'labelsOffPaper',
+  'labelsUsedUp',
   'rangeOrder',
   'pumpCurveOrder',
 ] as const;

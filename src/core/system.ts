@@ -4,6 +4,7 @@
  */
 import type { Bulk, PumpFacts } from './equipment.ts';
 import type { FishStock } from './fish.ts';
+import type { LabelGrid } from './labelGrid.ts';
 import type { SourceKey } from './note.ts';
 
 /** Inside measures. `depth_mm` always runs from the inside floor to the rim. */
@@ -143,6 +144,8 @@ export type System = {
   readonly pricePerKWh?: number | null;
   /** First and last day on which somebody else looks after it. */
   readonly absence?: { readonly from: string; readonly to: string } | null;
+  /** The keeper's own sheet of blank labels; null where they are cut from plain paper. */
+  readonly labels?: LabelGrid | null;
   /** Weather of a place like this one, for systems outdoors. */
   readonly climate?: Climate | null;
 };

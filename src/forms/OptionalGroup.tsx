@@ -8,7 +8,7 @@ import { planner } from './words.ts';
 
 type GroupProps = {
   readonly place: Place;
-  readonly name: 'bucketTest' | 'pipe' | 'timer' | 'curve' | 'air' | 'tap' | 'absence';
+  readonly name: 'bucketTest' | 'pipe' | 'timer' | 'curve' | 'air' | 'tap' | 'absence' | 'labels';
   readonly children: ComponentChildren;
 };
 
@@ -29,7 +29,7 @@ export function OptionalGroup({ place, name, children }: GroupProps) {
 }
 
 type MoreProps = {
-  readonly name: 'pump' | 'water';
+  readonly name: 'pump' | 'water' | 'labels';
   /** What is folded away; it stands open where something is typed in it. */
   readonly holds: readonly Place[];
   readonly children: ComponentChildren;

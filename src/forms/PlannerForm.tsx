@@ -6,7 +6,7 @@ import { type PartName, textAt, withPart } from './draft.ts';
 import { inUnits } from './draftOf.ts';
 import { ChoiceField, DayField, GroupTroubles, NumberField, TextField } from './fields.tsx';
 import { idOf, useForm } from './form.ts';
-import { OptionalGroup } from './OptionalGroup.tsx';
+import { More, OptionalGroup } from './OptionalGroup.tsx';
 import { PumpFields } from './PumpFields.tsx';
 import { VesselFields } from './VesselFields.tsx';
 import { WaterFields } from './WaterFields.tsx';
@@ -36,6 +36,12 @@ export function PlannerForm() {
   );
 }
 
+/** In the order in which somebody measures a sheet of labels. */
+const labelFields = [
+  ...['columns', 'rows', 'labelWidth_mm', 'labelHeight_mm', 'left_mm', 'top_mm'],
+  ...['across_mm', 'down_mm', 'used'],
+];
+
 function SystemPart() {
   const { content, draft, change } = useForm();
   const choices = (field: string, values: readonly string[]) =>
@@ -50,6 +56,17 @@ function SystemPart() {
         onChoose={(value) => change(inUnits(draft, value === 'us' ? 'us' : 'metric'))}
       />
       <ChoiceField place={['sheet', 'paper']} choices={choices('paper', ['A4', 'Letter'])} />
+      <More name="labels" holds={[['labels']]}>
+        <OptionalGroup place={['labels']} name="labels">
+          {labelFields.map((key) => (
+            <NumberField
+              key={key}
+              place={['labels', key]}
+              {...(key === 'used' ? { need: 'optional' as const } : {})}
+            />
+          ))}
+        </OptionalGroup>
+      </More>
     </Part>
   );
 }

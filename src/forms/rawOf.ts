@@ -13,7 +13,7 @@ const words = new Set(['name', 'place', 'shape', 'mode', 'media', 'kind', 'paper
 const optionalWords = new Set(['weighed', 'climate', 'from', 'to']);
 
 /** Groups that are not there as long as nothing is typed in them. */
-const optional = new Set(['bucketTest', 'water', 'pipe', 'timer', 'air', 'tap', 'absence']);
+const optional = new Set(['bucketTest', 'water', 'pipe', 'timer', 'air', 'tap', 'absence', 'labels']);
 
 /** Of a basket in the tank the tank sets these, or there is no such thing. */
 const notOfBaskets = new Set(['waterLine_mm', 'drained_mm', 'standpipeBore_mm', 'drainHole_mm']);

@@ -5,6 +5,7 @@
 import * as z from 'zod';
 import { bedFile } from './bed.ts';
 import { containerFile } from './container.ts';
+import { labelsFile } from './labels.ts';
 import { day, height, length, line, lineOrNothing, number, slug, whole } from './fields.ts';
 
 /** The fish tank, or the sump that the pump stands in. */
@@ -182,6 +183,11 @@ export const systemFile = z.strictObject({
     .optional(),
   /** Price of a kilowatt-hour in your own money, from the electricity bill. */
   pricePerKWh: number(0, 1_000_000, '').optional(),
+  /**
+   * Your own sheet of blank labels, measured with a ruler, on the paper named above. Leave it out to cut labels from plain
+   * paper.
+   */
+  labels: labelsFile.optional(),
 });
 
 export type SystemFile = z.output<typeof systemFile>;

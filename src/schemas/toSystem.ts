@@ -15,6 +15,7 @@ import { checkVessel } from './checkVessel.ts';
 import { toContainer } from './container.ts';
 import { entry, type Facts } from './facts.ts';
 import type { FishFile } from './fish.ts';
+import { checkLabels } from './labels.ts';
 import { problemsBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
 import { type Parts, partsOf } from './parts.ts';
@@ -58,6 +59,7 @@ function crossProblems(parts: Parts, facts: Facts, place: Path): readonly Proble
     ...checkPumpCurve(parts.pump, [...place, 'pump']),
     ...checkIntake(parts, facts, place),
     ...checkAbsence(parts.raw, [...place, 'absence']),
+    ...checkLabels(parts.raw, [...place, 'labels']),
     ...referenceProblems(parts, facts, place),
   ];
 }
@@ -133,6 +135,7 @@ function systemOf(file: SystemFile, facts: Facts): System {
     feedProtein_frac: file.feedProtein_frac ?? null,
     pricePerKWh: file.pricePerKWh ?? null,
     absence: file.absence ?? null,
+    labels: file.labels ?? null,
     climate: file.climate === undefined ? null : climateOf(file.climate, facts),
   };
 }

@@ -3,7 +3,9 @@ import { buildSheet } from './buildSheet.tsx';
 import { careCardKind } from './careCard.tsx';
 import { careCardLarge } from './careCardLarge.tsx';
 import { dipStrip } from './dipStrip.tsx';
+import { labels } from './labels.tsx';
 import { planningWorksheet } from './planningWorksheet.tsx';
+import { plantingTemplate } from './plantingTemplate.tsx';
 import { pocketCard } from './pocketCard.tsx';
 import type { SheetKind } from './sheetKind.ts';
 import { sittersSheet } from './sittersSheet.tsx';
@@ -23,5 +25,7 @@ export const allSheets: readonly SheetKind[] = [
   waterLog,
   dipStrip,
   sittersSheet,
+  labels,
+  plantingTemplate,
   stageSheet,
 ];

@@ -1,13 +1,13 @@
 /** The dip strip: litres at their real heights in this very tank, to be cut out and held to its wall. */
 import { type DipLabel, type DipMark, type DipPiece, dipPieces, stripWidth } from '../drawing/dipPieces.ts';
-import { path } from '../drawing/shape.ts';
 import type { Page } from '../paper/page.ts';
 import { mm } from '../paper/measures.ts';
 import { amount, amountParts } from '../wording/quantity.ts';
 import { Para } from './parts/blocks.tsx';
-import { safe, size, weight } from './parts/look.ts';
+import { size, weight } from './parts/look.ts';
 import { Shapes } from './parts/Shapes.tsx';
 import { sideOf } from './parts/Side.tsx';
+import { TestBars } from './parts/TestBars.tsx';
 import type { SheetInput } from './sheet.ts';
 import type { LayOut, SheetKind } from './sheetKind.ts';
 import { told } from './sheetWords.ts';
@@ -76,49 +76,6 @@ function Pieces({ input, pieces }: { input: SheetInput; pieces: readonly DipPiec
       </div>
     </div>
   );
-}
-
-/** Two bars to measure before anything is cut. */
-function TestBars({ input }: { input: SheetInput }) {
-  const bars = [
-    { length: mm(100), text: told(input, 'dipStrip', 'bar_mm') },
-    { length: mm(101.6), text: told(input, 'dipStrip', 'bar_in') },
-  ];
-  return (
-    <div style={{ display: 'flex', flexDirection: 'column', width: safe.width }}>
-      <Para text={told(input, 'dipStrip', 'measure')} heavy="heavy" fontSize={size.note} />
-      {bars.map((bar) => (
-        <div style={{ display: 'flex', alignItems: 'center', height: mm(6) }}>
-          <div style={{ display: 'flex', position: 'relative', width: mm(104), height: mm(5) }}>
-            <Shapes shapes={[barShape(bar.length)]} width={mm(104)} height={mm(5)} />
-          </div>
-          <div data-role="P" style={{ display: 'flex', fontSize: size.note }}>
-            {bar.text}
-          </div>
-        </div>
-      ))}
-    </div>
-  );
-}
-
-function barShape(length: number) {
-  const ends = [0, length].map((x) =>
-    path(
-      [
-        [x, 0],
-        [x, mm(5)],
-      ],
-      'open',
-    ),
-  );
-  const rule = path(
-    [
-      [0, mm(2.5)],
-      [length, mm(2.5)],
-    ],
-    'open',
-  );
-  return { d: [...ends, rule].join(''), paint: { stroke: 'black', width: 3 } } as const;
 }
 
 function Piece({ input, piece }: { input: SheetInput; piece: DipPiece }) {

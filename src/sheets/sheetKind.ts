@@ -11,6 +11,8 @@ export type SheetId =
   | 'care-card'
   | 'care-card-large'
   | 'pocket-card'
+  | 'labels'
+  | 'planting-template'
   | 'sitters-sheet'
   | 'start-up-log'
   | 'water-and-feed-log'

@@ -98,6 +98,9 @@ const numeric: ReadonlySet<Problem['code']> = new Set([
   'basketsTooWide',
   'rangeOrder',
   'absenceLong',
+  'labelPitch',
+  'labelsOffPaper',
+  'labelsUsedUp',
 ]);
 
 /** One field by itself: its line in the file says the number, and the range behind it the unit. */

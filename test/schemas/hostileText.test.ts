@@ -87,7 +87,7 @@ describe('names of the program itself', () => {
   test('a key called __proto__ in a file is an unknown key', async () => {
     const { lines } = await readWith({ 'systems/sound.yaml': `${soundSystem}__proto__: { shared: true }\n` });
     expect(lines).toEqual([
-      'content/systems/sound.yaml:21:1 __proto__: the key "__proto__" is not known here. The keys here are id, name, place, shared, sheet, tank, sump, beds, pump, fish, spoon_g, water, climate, altitude_m, air, tap, feedProtein_frac, absence and pricePerKWh.',
+      'content/systems/sound.yaml:21:1 __proto__: the key "__proto__" is not known here. The keys here are id, name, place, shared, sheet, tank, sump, beds, pump, fish, spoon_g, water, climate, altitude_m, air, tap, feedProtein_frac, absence, pricePerKWh and labels.',
     ]);
   });
 });

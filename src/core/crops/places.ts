@@ -28,17 +28,71 @@ const slack_mm = 1e-6;
  * @example placesIn({ form: 'box', length_mm: 1000, width_mm: 1000 }, 200, 100, 'offset') // 23
  */
 export function placesIn(bed: BedOutline, spacing_mm: number, edge_mm: number, rows: Rows): number {
+  return Math.max(0, ...layoutsOf(bed, spacing_mm, edge_mm, rows).map(countIn));
+}
+
+/** Where a plant stands, from the middle of the bed: along its length and across it. */
+export type PlantPlace = { readonly along_mm: number; readonly across_mm: number };
+
+/**
+ * The places themselves, in the arrangement that holds most plants: as many as `placesIn` counts.
+ * @param bed the bed from above; length and width above 0
+ * @param spacing_mm from plant to plant, above 0
+ * @param edge_mm from the wall to the first plant, 0 or more
+ * @param rows square or offset
+ * @returns places row by row; none where no plant fits
+ * @valid as placesIn
+ * @throws RangeError when a measure is out of range
+ * @source geometry
+ * @example plantPlaces_mm({ form: 'box', length_mm: 400, width_mm: 200 }, 200, 100, 'square').length // 2
+ */
+export function plantPlaces_mm(
+  bed: BedOutline,
+  spacing_mm: number,
+  edge_mm: number,
+  rows: Rows,
+): readonly PlantPlace[] {
+  const all = layoutsOf(bed, spacing_mm, edge_mm, rows);
+  const most = Math.max(0, ...all.map(countIn));
+  const best = all.find((one) => countIn(one) === most) ?? [];
+  return best.flatMap(({ across_mm, from_mm, first, count }) =>
+    Array.from({ length: count }, (_, index) => ({
+      along_mm: from_mm + (first + index) * spacing_mm,
+      across_mm,
+    })),
+  );
+}
+
+/** A row: so many places on a grid that begins at `from_mm`, the first of them the `first` of that grid. */
+type Row = {
+  readonly across_mm: number;
+  readonly from_mm: number;
+  readonly first: number;
+  readonly count: number;
+};
+
+function countIn(layout: readonly Row[]): number {
+  return layout.reduce((sum, row) => sum + row.count, 0);
+}
+
+/** Every arrangement that is tried; none where the bed is narrower than its margins. */
+function layoutsOf(
+  bed: BedOutline,
+  spacing_mm: number,
+  edge_mm: number,
+  rows: Rows,
+): readonly (readonly Row[])[] {
   if (!(0 < spacing_mm && 0 <= edge_mm && 0 < bed.length_mm && 0 < bed.width_mm)) {
-    throw new RangeError(`placesIn(${bed.length_mm}, ${bed.width_mm}, ${spacing_mm}, ${edge_mm})`);
+    throw new RangeError(`places in ${bed.length_mm} by ${bed.width_mm} mm, ${spacing_mm}, ${edge_mm}`);
   }
   const across_mm = bed.width_mm - 2 * edge_mm;
   const along_mm = bed.length_mm - 2 * edge_mm;
-  if (across_mm < 0 || along_mm < 0) return 0;
+  if (across_mm < 0 || along_mm < 0) return [];
   const inner = { ...bed, length_mm: along_mm, width_mm: across_mm };
   const pitch_mm = rows === 'square' ? spacing_mm : (spacing_mm * Math.sqrt(3)) / 2;
   const most = Math.floor((across_mm + slack_mm) / pitch_mm) + 1;
   const counts = most > 1 ? [most, most - 1] : [most];
-  return Math.max(...counts.map((count) => bestOf(inner, spacing_mm, rowsAt(count, pitch_mm), rows)));
+  return counts.flatMap((count) => movedAlong(inner, spacing_mm, rowsAt(count, pitch_mm), rows));
 }
 
 /** Distance of each row from the middle. */
@@ -47,22 +101,34 @@ function rowsAt(count: number, pitch_mm: number): readonly number[] {
 }
 
 /** The rows may be moved along: to the middle, by half a place, or flush with the end of the longest row. */
-function bestOf(bed: BedOutline, spacing_mm: number, at_mm: readonly number[], rows: Rows): number {
+function movedAlong(
+  bed: BedOutline,
+  spacing_mm: number,
+  at_mm: readonly number[],
+  rows: Rows,
+): readonly (readonly Row[])[] {
   const longest_mm = Math.max(...at_mm.map((one) => halfRow_mm(bed, one)));
   const starts_mm = [0, spacing_mm / 2, -longest_mm];
-  const total = (start_mm: number, moved: 0 | 1): number =>
-    at_mm.reduce((sum, across_mm, index) => {
-      const isMoved = rows === 'offset' && index % 2 === moved;
-      return sum + inRow(halfRow_mm(bed, across_mm), start_mm + (isMoved ? spacing_mm / 2 : 0), spacing_mm);
-    }, 0);
-  return Math.max(...starts_mm.flatMap((start) => [total(start, 0), total(start, 1)]));
+  return starts_mm.flatMap((start_mm) =>
+    [0, 1].map((moved) =>
+      at_mm.map((across_mm, index) => {
+        const isMoved = rows === 'offset' && index % 2 === moved;
+        const from_mm = start_mm + (isMoved ? spacing_mm / 2 : 0);
+        return { across_mm, from_mm, ...inRow(halfRow_mm(bed, across_mm), from_mm, spacing_mm) };
+      }),
+    ),
+  );
 }
 
 /** Places from one end of a row to the other, on a grid that begins somewhere. */
-function inRow(half_mm: number, start_mm: number, spacing_mm: number): number {
+function inRow(
+  half_mm: number,
+  start_mm: number,
+  spacing_mm: number,
+): { readonly first: number; readonly count: number } {
   const last = Math.floor((half_mm - start_mm + slack_mm) / spacing_mm);
   const first = Math.ceil((-half_mm - start_mm - slack_mm) / spacing_mm);
-  return Math.max(0, last - first + 1);
+  return { first, count: Math.max(0, last - first + 1) };
 }
 
 /** Half the length of a row so far from the middle. */

@@ -1,4 +1,6 @@
 /** What a Plan is made of: figures with the steps that gave them, tables, traces, and a section to draw. */
+import type { RimPoint } from '../crops/bedRim.ts';
+import type { BedOutline, PlantPlace, Rows } from '../crops/places.ts';
 import type { Note, SourceKey } from '../note.ts';
 import type { BedMode } from '../system.ts';
 import type { Unit } from '../units.ts';
@@ -138,10 +140,27 @@ export type SeenFromAbove = Pick<SectionVessel, 'role' | 'index'> & {
 
 export type Point = readonly [x_mm: number, y_mm: number];
 
+/** A bed as a template: its outline at the height at which is planted, and a place for every plant. */
+export type BedTemplate = {
+  /** Number of the bed, from 1, as its figures count. */
+  readonly number: number;
+  readonly outline: BedOutline;
+  /** The same as corners in turn. */
+  readonly rim: readonly RimPoint[];
+  readonly rows: Rows;
+  readonly spacing_mm: number;
+  readonly edge_mm: number;
+  /** Plants in one container. */
+  readonly count: number;
+  readonly places: readonly PlantPlace[];
+};
+
 export type Plan = {
   readonly systemId: string;
   readonly figures: Readonly<Record<string, Figure>>;
   readonly tables: readonly Table[];
   readonly traces: readonly Trace[];
   readonly section: Section;
+  /** Of the beds whose form from above is known. */
+  readonly templates: readonly BedTemplate[];
 };

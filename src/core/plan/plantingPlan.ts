@@ -11,7 +11,7 @@ import type { Figure, Step, Table } from './figure.ts';
 import { byHand, figure, noFigure, quantity } from './write.ts';
 
 /** Leafy plants: 20 to 25 on a square metre, which is a square of 200 mm for each at the close end. */
-const leafy = { spacing_mm: 200, source: 'fao589' } as const;
+export const leafy = { spacing_mm: 200, source: 'fao589' } as const;
 /** Spacings that the table runs through. */
 const spacings_mm = [100, 150, 200, 250, 300, 400] as const;
 
@@ -59,12 +59,30 @@ export function plantingTables(beds: readonly BedPlan[]): readonly Table[] {
  */
 function placesAt(outline: BedOutline, spacing_mm: number, rows: Rows): number {
   if (outline.width_mm === 0) return 0;
-  const edge_mm = Math.min(spacing_mm, outline.length_mm, outline.width_mm) / 2;
-  return placesIn(outline, spacing_mm, edge_mm, rows);
+  return placesIn(outline, spacing_mm, plantEdge_mm(outline, spacing_mm), rows);
 }
 
-/** The bed from above at the top of its media; null where only its litres are known. */
-function outlineOf(bed: Bed): BedOutline | null {
+/**
+ * From the wall to the first plant: half a place, or the middle of a bed that is narrower.
+ * @param outline the bed from above
+ * @param spacing_mm from plant to plant
+ * @returns mm
+ * @valid every outline
+ * @source commonPractice
+ * @example plantEdge_mm({ form: 'box', length_mm: 1000, width_mm: 150 }, 200) // 75
+ */
+export function plantEdge_mm(outline: BedOutline, spacing_mm: number): number {
+  return Math.min(spacing_mm, outline.length_mm, outline.width_mm) / 2;
+}
+
+/**
+ * The bed from above at the top of its media.
+ * @param bed a checked bed
+ * @returns form, length and width; null where only its litres are known
+ * @valid inside measures
+ * @source geometry
+ */
+export function outlineOf(bed: Bed): BedOutline | null {
   const { container } = bed;
   const top_mm = wetDepth_mm(container, bed.mediaDepth_mm);
   switch (container.shape) {
