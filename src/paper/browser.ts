@@ -50,9 +50,18 @@ export async function browserPress(): Promise<Press> {
 
 /** The list of packs is long, and itself loaded only for sheets that need one. */
 const packShelf: PackShelf = {
-  woff: async (pack, weight) => load((await import('./browserPacks.ts')).packUrl(pack, weight)),
-  slices: async (family) => (await import('./browserPacks.ts')).packSlices[family](),
+  woff: (pack, weight) => later(async () => load((await import('./browserPacks.ts')).packUrl(pack, weight))),
+  slices: (family) => later(async () => (await import('./browserPacks.ts')).packSlices[family]()),
 };
+
+/** Packs are asked for long after the page was opened, perhaps where there is no network. */
+async function later<Thing>(read: () => Promise<Thing>): Promise<Thing> {
+  try {
+    return await read();
+  } catch (cause) {
+    throw new Error('The fonts for these letters did not load. They need a network once.', { cause });
+  }
+}
 
 async function load(url: string): Promise<Uint8Array<ArrayBuffer>> {
   const answer = await fetch(url);

@@ -5,6 +5,7 @@ import type { ReadSystem } from '../schemas/content.ts';
 import { allSheets } from '../sheets/allSheets.ts';
 import type { SheetId } from '../sheets/sheetKind.ts';
 import { type PrintJob, printSheet } from './printSystem.ts';
+import { whyNotPrinted } from './whyNotPrinted.ts';
 
 export type Order = { readonly of: ReadSystem; readonly sheet: SheetId };
 
@@ -30,6 +31,6 @@ async function answer({ of, sheet }: Order): Promise<PrintAnswer> {
     if (kind === undefined) throw new RangeError(`there is no sheet ${sheet}`);
     return { ...told, pages: await printSheet(kind, of, job, await press) };
   } catch (error) {
-    return { ...told, refused: error instanceof Error ? error.message : String(error) };
+    return { ...told, refused: whyNotPrinted(error, of.raw, job.words.catalogue) };
   }
 }

@@ -33,8 +33,6 @@ const usedFromOutside: Readonly<Record<string, string>> = {
   'src/paper/layOut.ts draw': 'tests of the press measure what the engine drew, before words are joined',
   'src/paper/node.ts nodeParts': 'tests of the press look at its parts one by one',
   'src/paper/pdfContent.ts pdfNumber': 'how a number stands in a PDF is tested by itself',
-  'src/wording/problem.ts pathOf':
-    'tests of problems name the place beside the sentence, as a form does by its field',
 };
 
 function anyProblems(file: SourceFile): readonly string[] {

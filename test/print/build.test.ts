@@ -97,10 +97,10 @@ describe('a build that cannot be finished', () => {
     const kept = await oldBuild(dist);
     const file = join(content, 'systems', 'hollow-lane-ibc.yaml');
     const text = await readFile(file, 'utf8');
-    await writeFile(file, text.replace('name: The big tank', 'name: The big 大 tank'));
+    await writeFile(file, text.replace('name: The big tank', 'name: The big თ tank'));
     const { code, err } = await runBuild(content, dist);
     expect(code).toBe(1);
-    expect(err).toMatch(/hollow-lane-ibc\.yaml: .*大.*U\+5927/);
+    expect(err).toMatch(/hollow-lane-ibc\.yaml: name: .*თ.*U\+10D7/);
     expect(existsSync(kept)).toBe(true);
     await rm(home, { recursive: true });
   });
