@@ -9,7 +9,7 @@ import { monthHead, monthSentences } from './monthWords.ts';
 import type { Packable } from './packed.ts';
 import { large, LargeHeading, LargeLine, LargePair, LargeText, LargeTicks } from './parts/largeBlocks.tsx';
 import { cautions } from './parts/Emergencies.tsx';
-import { LargePicture } from './parts/LargePicture.tsx';
+import { LargePicture, withoutLetter } from './parts/LargePicture.tsx';
 import { rule, safe, weight } from './parts/look.ts';
 import { headOf, tailOf } from './parts/StepList.tsx';
 import type { SheetInput } from './sheet.ts';
@@ -19,6 +19,7 @@ export function largeFront(input: SheetInput): readonly Packable[] {
   return [
     one(<Feed input={input} />),
     one(<LargePicture input={input} />),
+    ...withoutLetter(input).map((text) => one(<LargeText text={text} />)),
     ...under(card(input, 'everyDay'), [<LargeTicks items={everyDay(input)} />]),
     ...under(card(input, 'everyWeek'), [<LargeTicks items={weekly(input)} />]),
     ...under(card(input, 'lookFor'), [<LargeTicks items={lookFor(input)} />]),

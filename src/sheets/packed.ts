@@ -32,7 +32,7 @@ export async function* packed(
     let count = whatFits(all.slice(from), heights.slice(from), room, gap);
     let page = await layOut(draw(all.slice(from, from + count)));
     while (count > 1 && overflows(page).length > 0) {
-      count -= 1;
+      count = clearOfHeadings(all.slice(from), count - 1);
       page = await layOut(draw(all.slice(from, from + count)));
     }
     yield page;
@@ -58,6 +58,11 @@ function whatFits(
     used += (heights[count] ?? 0) + gap;
     count += 1;
   }
+  return clearOfHeadings(blocks, count);
+}
+
+/** So many blocks, or as many fewer as leaves no heading at the foot of the page. */
+function clearOfHeadings(blocks: readonly Packable[], count: number): number {
   let kept = count;
   while (kept < blocks.length && kept > 1 && blocks[kept - 1]?.keep === 'withNext') kept -= 1;
   return kept === 1 && blocks[0]?.keep === 'withNext' ? count : kept;

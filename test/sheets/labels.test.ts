@@ -98,7 +98,7 @@ describe('labels', () => {
       ],
       ...[
         'Off only as the card says.',
-        'Air pump: never off',
+        'Air pump: leave on',
         'so that drops fall off',
         '30 mA',
         'Children: do not touch.',

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { System } from '../../src/core/system.ts';
+import { overflows } from '../../src/paper/overflows.ts';
 import type { Page } from '../../src/paper/page.ts';
 import { tagPage } from '../../src/paper/tags.ts';
 import { careCardLarge } from '../../src/sheets/careCardLarge.tsx';
@@ -113,6 +114,21 @@ describe('the card in large print', () => {
       }
     }
   });
+
+  test('of a system with fifty beds or a name of 500 letters flows on and keeps its words in their boxes', async () => {
+    const plain = system('hollow-lane-ibc');
+    const [bed] = plain.beds;
+    if (bed === undefined) throw new Error('a bed');
+    const beds = Array.from({ length: 50 }, () => ({ ...bed, mode: 'constantFlood' as const }));
+    for (const one of [
+      { ...plain, beds },
+      { ...plain, name: 'W'.repeat(500), place: 'a wordy place '.repeat(35) },
+    ]) {
+      const pages = await largePages(inputOf(one));
+      expect(pages.flatMap(overflows)).toEqual([]);
+      expect(pages.flatMap(faultsOf)).toEqual([]);
+    }
+  }, 60_000);
 
   test('names letters that the drawing bears', async () => {
     const [first] = await largePages(inputOf(system('hollow-lane-ibc')));

@@ -4,7 +4,7 @@ import { mm } from '../../paper/measures.ts';
 import { amount, lengthUnit_mm } from '../../wording/quantity.ts';
 import { card, sectionLabels } from '../cardWords.ts';
 import type { SheetInput } from '../sheet.ts';
-import { large, LargePair, LargeText } from './largeBlocks.tsx';
+import { large, LargePair } from './largeBlocks.tsx';
 import { rule, safe, weight } from './look.ts';
 import { Shapes } from './Shapes.tsx';
 
@@ -13,33 +13,18 @@ const height = mm(84);
 const letterHeight = mm(9);
 /** More letters find no room beside the picture; what they would stand for is told all the same. */
 const letters = 'ABCDEFGH';
+/** More numbers would lie on each other. */
+const mostTags = 8;
 
 export function LargePicture({ input }: { input: SheetInput }) {
-  const labels = sectionLabels(input);
-  const lettered = Object.keys(labels)
-    // Where there are several beds the drawing numbers them itself.
-    .filter((key) => input.system.beds.length === 1 || !key.startsWith('bed.'))
-    .slice(0, letters.length);
-  const drawing = sectionDrawing(input.plan.section, {
-    width,
-    height,
-    labelWidth: mm(14),
-    unit_mm: lengthUnit_mm(input.units),
-    labelHeights: Object.fromEntries(lettered.map((key) => [key, letterHeight])),
-  });
-  const said = Object.entries(labels).map(([key, { text }]) => {
-    const index = drawing.labels.findIndex((placed) => placed.key === key);
-    return { letter: letters[index] ?? '', text };
-  });
-  // From the top of the picture down, then what has no letter.
-  const rank = (letter: string): number => (letter === '' ? letters.length : letters.indexOf(letter));
-  const inOrder = [...said].sort((a, b) => rank(a.letter) - rank(b.letter));
+  const { drawing, said } = lettered(input);
+  const tags = drawing.tags.length <= mostTags ? drawing.tags : [];
   const alt = card(input, 'drawing', { words: said.map(({ text }) => text).join('; ') });
   return (
     <div style={{ display: 'flex', flexDirection: 'column', width }}>
       <div data-role="Figure" data-alt={alt} style={{ display: 'flex', position: 'relative', width, height }}>
         <Shapes shapes={drawing.shapes} width={width} height={height} />
-        {drawing.tags.map((tag) => (
+        {tags.map((tag) => (
           <div style={{ ...disc, left: tag.x - mm(4.5), top: tag.y - mm(4.5) }}>{tag.text}</div>
         ))}
         {drawing.labels.map((placed, index) => (
@@ -57,11 +42,40 @@ export function LargePicture({ input }: { input: SheetInput }) {
           {card(input, 'bar', { length: amount(drawing.bar.real_mm, 'mm', 'nearest', input.units) })}
         </div>
       </div>
-      {inOrder.map((one) =>
-        one.letter === '' ? <LargeText text={one.text} /> : <LargePair head={one.letter} text={one.text} />,
-      )}
+      {said
+        .filter(({ letter }) => letter !== '')
+        .map((one) => (
+          <LargePair head={one.letter} text={one.text} />
+        ))}
     </div>
   );
+}
+
+/** What the labels of the card tell besides, for blocks of their own: there may be more than a page holds. */
+export function withoutLetter(input: SheetInput): readonly string[] {
+  return lettered(input).said.flatMap(({ letter, text }) => (letter === '' ? [text] : []));
+}
+
+/** The drawing, and the words of its labels from the top of the picture down, then those without a letter. */
+function lettered(input: SheetInput) {
+  const labels = sectionLabels(input);
+  const keys = Object.keys(labels)
+    // Where there are several beds the drawing numbers them itself.
+    .filter((key) => input.system.beds.length === 1 || !key.startsWith('bed.'))
+    .slice(0, letters.length);
+  const drawing = sectionDrawing(input.plan.section, {
+    width,
+    height,
+    labelWidth: mm(14),
+    unit_mm: lengthUnit_mm(input.units),
+    labelHeights: Object.fromEntries(keys.map((key) => [key, letterHeight])),
+  });
+  const said = Object.entries(labels).map(([key, { text }]) => {
+    const index = drawing.labels.findIndex((placed) => placed.key === key);
+    return { letter: letters[index] ?? '', text };
+  });
+  const rank = (letter: string): number => (letter === '' ? letters.length : letters.indexOf(letter));
+  return { drawing, said: [...said].sort((a, b) => rank(a.letter) - rank(b.letter)) };
 }
 
 const disc = {
