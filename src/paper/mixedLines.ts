@@ -55,21 +55,18 @@ export function mixedLines(
 type Stretch = { text: string; readonly level: number; readonly piece: Piece };
 
 /**
- * Places the words of a whole line from its left end on: each stretch of one direction by itself, in the order they
- * are read, with the space that follows it.
+ * Places the words of a whole line: each stretch of one direction by itself, in the order they are read, with the space
+ * that follows it.
  */
 export function setMixedLine(line: MixedLine, type: Type): readonly DirectedPiece[] {
   const stretches = stretchesOf(line);
-  const blank = ({ piece }: Part) => piece.text.trim() === '';
-  let x_pt = Math.min(...line.parts.filter((part) => !blank(part)).map(({ piece }) => piece.x_pt));
+  const widths = new Map(stretches.map((stretch, at) => [stretch, widthsOf(stretches, at, type)]));
+  let x_pt = leftEnd_pt(line, widths);
   const starts = new Map<Stretch, number>();
   for (const stretch of inVisualOrder(stretches)) {
-    const { text, level, piece } = stretch;
-    const direction = directionOf(level);
-    const width = (part: string) => type.width(part, piece.weight, piece.size_pt, direction);
-    const [before, after] = [blankBefore(text), blankAfter(text)];
-    starts.set(stretch, x_pt + width(direction === 'ltr' ? before : after));
-    x_pt += width(before) + width(text.trim()) + width(after);
+    const { before = 0, words = 0, after = 0 } = widths.get(stretch) ?? {};
+    starts.set(stretch, x_pt + (directionOf(stretch.level) === 'ltr' ? before : after));
+    x_pt += before + words + after;
   }
   return stretches.flatMap((stretch, at) => {
     const words = stretch.text.trim();
@@ -78,6 +75,44 @@ export function setMixedLine(line: MixedLine, type: Type): readonly DirectedPiec
     const direction = directionOf(stretch.level);
     return [{ ...stretch.piece, text: words + space, x_pt: starts.get(stretch) ?? x_pt, direction }];
   });
+}
+
+type Widths = { readonly before: number; readonly words: number; readonly after: number };
+
+/** How wide the words of a stretch are, and the blanks around them, which are set in the font of what stands before. */
+function widthsOf(stretches: readonly Stretch[], at: number, type: Type): Widths {
+  const stretch = stretches[at];
+  if (!stretch) return { before: 0, words: 0, after: 0 };
+  const { text, piece } = stretch;
+  const { weight, size_pt } = piece;
+  const width = (some: string) => type.width(some, weight, size_pt, directionOf(stretch.level));
+  const blank = (some: string, last: string) =>
+    some === '' ? 0 : width(last + some + last) - 2 * width(last);
+  const earlier = stretches.slice(0, at).map((one) => one.text);
+  const lastOf = (some: string) => some.trimEnd().at(-1) ?? '';
+  const own = lastOf(text);
+  const last = lastOf(earlier.join(''));
+  return {
+    before: blank(blankBefore(text), last),
+    words: width(text.trim()),
+    after: blank(blankAfter(text), own === '' ? last : own),
+  };
+}
+
+/**
+ * Where the line begins at its left. The engine measures blanks once in the font before them, when it breaks the lines,
+ * and once by themselves, when it places the pieces; so only the end it started from is where it should be.
+ */
+function leftEnd_pt({ parts }: MixedLine, widths: ReadonlyMap<Stretch, Widths>): number {
+  const pieces = parts.map(({ piece }) => piece).filter((piece) => piece.text.trim() !== '');
+  const left_pt = Math.min(...pieces.map((piece) => piece.x_pt));
+  if (pieces[0]?.x_pt === left_pt) return left_pt;
+  const right_pt = Math.max(...pieces.map((piece) => piece.x_pt + piece.width_pt));
+  const whole_pt = [...widths.values()].reduce(
+    (sum, { before, words, after }) => sum + before + words + after,
+    0,
+  );
+  return Math.max(left_pt, right_pt - whole_pt);
 }
 
 /** The blanks at the end of a stretch, in those after it that hold nothing else, and at the start of the next. */

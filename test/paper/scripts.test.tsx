@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { draw, layOut } from '../../src/paper/layOut.ts';
@@ -10,7 +11,7 @@ import type { Press } from '../../src/paper/press.ts';
 import { openBrowser } from '../browser.ts';
 import { placedInChromium } from './inChromium.ts';
 import { oneBox } from './oneBox.tsx';
-import { differences, fromLeft, placedByUs, sameGroups } from './placed.ts';
+import { differences, fromLeft, type Placed, placedByUs, sameGroups } from './placed.ts';
 import { readPdf } from './readPdf.ts';
 import { scriptNames } from './scriptNames.ts';
 
@@ -133,6 +134,29 @@ describe('a line of any script', () => {
           spaced ? space_em : same_em,
         );
       }
+    }
+  }, 60_000);
+
+  it('is read as it was written, and ordered as in Chromium, whatever is mixed in it', async () => {
+    const bits =
+      'שלום דגים א حوض سمك لا abc Tank x 12 3.5 ٣٥ 7 ( ) [ ] , . : - / % + $ ! – " மீன் 鱼 さかな ปลา মাছ';
+    const word = fc.array(fc.constantFrom(...bits.split(' ')), { minLength: 1, maxLength: 3 });
+    const line = fc.array(word, { minLength: 1, maxLength: 6 });
+    const mixed = fc.sample(line, 200).map((words) => words.map((word) => word.join('')).join(' '));
+    const pages: Page[] = [];
+    for (const text of mixed) pages.push(await layOut(oneBox(text), parts.types, parts.engine));
+    const theirs = await placedInChromium(
+      browser,
+      mixed.map((text, at) => ({ text, packs: pages[at]?.packs ?? [] })),
+    );
+    for (const [at, text] of mixed.entries()) {
+      const page = pages[at];
+      if (!page) throw new Error(`No page of ${text}`);
+      const read = wordsOf(page).map((words) => words.text);
+      expect(read.join('').trim()).toBe(text.normalize('NFC'));
+      const letters = (placed: readonly Placed[]) => fromLeft(placed).map((each) => each.text);
+      const ours = placedByUs(page, parts.types.typeOf(page));
+      expect(letters(ours).join(''), text).toBe(letters(theirs[at] ?? []).join(''));
     }
   }, 60_000);
 });
