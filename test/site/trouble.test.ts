@@ -122,6 +122,30 @@ describe('a field that is folded away', () => {
   });
 });
 
+describe('a sheet of labels', () => {
+  test('is measured field by field, and its labels come back as a PDF once the grid fits', async () => {
+    const { page, close } = await opened();
+    await page.getByText('Labels: measure your own sheet of blank labels').click();
+    const field = (key: string) => page.locator(`#field-labels-${key}`);
+    const grid = {
+      ...{ columns: '2', rows: '5', labelWidth_mm: '90', labelHeight_mm: '50', left_mm: '12', top_mm: '20' },
+      ...{ across_mm: '80', down_mm: '51', used: '10' },
+    };
+    for (const [key, text] of Object.entries(grid)) await field(key).fill(text);
+    await page.getByText('To put right: 2').waitFor();
+    expect(await saidOf(page, 'field-labels-across_mm')).toContain('but one label measures 90');
+    expect(await saidOf(page, 'field-labels-used')).toContain('At most 9 can be gone.');
+    await field('across_mm').fill('92');
+    await field('used').fill('');
+    await current(page);
+    const { name, bytes } = await downloaded(page, 'Labels (PDF)');
+    expect(name).toBe('hollow-lane-ibc-labels.pdf');
+    const { pages } = await readPdf(bytes);
+    expect(pages[0]?.text).toContain('2 across and 5 down, on your own sheet of labels');
+    await close();
+  });
+});
+
 describe('a dip table', () => {
   test('says how many dips it wants, and takes them row by row', async () => {
     const { page, close } = await opened();
