@@ -30,19 +30,24 @@ export const careCardLarge: SheetKind = {
 
 /** Front and back each begin a page of their own, so that the front can hang at the tank without the back. */
 async function* pages(input: SheetInput, layOut: LayOut): AsyncGenerator<Page, void, void> {
-  const front = { kind: told(input, 'large', 'kind'), subject: subject(input) };
-  const back = { kind: card(input, 'keeperKind'), subject: '' };
+  const { place } = input.system;
+  const front = {
+    kind: told(input, 'large', 'kind'),
+    about: [...(place === '' ? [] : [place]), subject(input)],
+  };
+  const back = { kind: card(input, 'keeperKind'), about: [] };
   for (const [head, all] of [
     [front, largeFront(input)],
     [back, largeBack(input)],
   ] as const) {
     const draw = (some: readonly Packable[]): Sheet =>
-      side(input, some[0] === all[0] ? head : { ...head, subject: '' }, some);
+      side(input, some[0] === all[0] ? head : { ...head, about: [] }, some);
     yield* packed({ all, room: sideHeight - headRoom, gap, draw }, layOut);
   }
 }
 
-type Head = { readonly kind: string; readonly subject: string };
+/** What is told about the system stands on the first page only. */
+type Head = { readonly kind: string; readonly about: readonly string[] };
 
 function side(input: SheetInput, head: Head, some: readonly Packable[]): Sheet {
   return {
@@ -108,11 +113,11 @@ function LargeHead({ input, head }: { input: SheetInput; head: Head }) {
         <div style={{ display: 'flex', fontWeight: weight.heavy }}>{head.kind}</div>
         <div style={{ display: 'flex' }}>{printed}</div>
       </div>
-      {head.subject === '' ? null : (
-        <div data-role="P" style={{ display: 'block', lineClamp: 2 }}>
-          {head.subject}
+      {head.about.map((line) => (
+        <div data-role="P" style={{ display: 'block', lineClamp: 2, wordBreak: 'break-word' }}>
+          {line}
         </div>
-      )}
+      ))}
     </div>
   );
 }

@@ -50,6 +50,7 @@ describe('the card in large print', () => {
     const parts = [
       ...[
         'The big tank',
+        'Hollow Lane Growers, Quillbeck',
         'Feed each day',
         '21',
         'never double',

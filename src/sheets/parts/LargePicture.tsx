@@ -9,7 +9,7 @@ import { rule, safe, weight } from './look.ts';
 import { Shapes } from './Shapes.tsx';
 
 const width = safe.width;
-const height = mm(84);
+const height = mm(74);
 const letterHeight = mm(9);
 /** More letters find no room beside the picture; what they would stand for is told all the same. */
 const letters = 'ABCDEFGH';
