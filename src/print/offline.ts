@@ -2,9 +2,11 @@
 import { createHash } from 'node:crypto';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join, sep } from 'node:path';
+import { allSheets } from '../sheets/allSheets.ts';
 
 /** Pictures for handing on are large, and the planner makes the other sheets by itself; everything else is kept. */
-const leftOut = /(^|\/)(sw\.js|sheets\/.*\.png|sheets\/.*-(worksheet|log|strip|sheet)\.pdf)$/;
+const others = allSheets.map(({ id }) => id).filter((id) => id !== 'care-card');
+const leftOut = new RegExp(`(^|/)(sw\\.js|sheets/.*\\.png|sheets/.*-(${others.join('|')})\\.pdf)$`);
 
 /**
  * Fonts of rare scripts, and the list of them: most people need none. They are kept when they were used once, and stay

@@ -114,7 +114,7 @@ function LargeHead({ input, head }: { input: SheetInput; head: Head }) {
         <div style={{ display: 'flex' }}>{printed}</div>
       </div>
       {head.about.map((line) => (
-        <div data-role="P" style={{ display: 'block', lineClamp: 2, wordBreak: 'break-word' }}>
+        <div data-role="P" style={{ ...roomy, display: 'block', lineClamp: 2, wordBreak: 'break-word' }}>
           {line}
         </div>
       ))}
@@ -122,10 +122,14 @@ function LargeHead({ input, head }: { input: SheetInput; head: Head }) {
   );
 }
 
+/** Letters that stand wider apart together than alone reach a little on. */
+const roomy = { paddingRight: mm(3), boxSizing: 'border-box' } as const;
+
 /** Longer names are set smaller; what is still too long for one line is shortened with a mark. */
 const longName = 26;
 
 const oneName = {
+  ...roomy,
   display: 'block',
   lineClamp: 1,
   width: safe.width,

@@ -90,7 +90,7 @@ function sheetOf(
   };
 }
 
-/** In the overlap, between the two slanted crosses. */
+/** In the overlap, between the two slanted crosses; one line, cut wherever it ends. */
 const foot = {
   display: 'block',
   position: 'absolute',
@@ -100,7 +100,10 @@ const foot = {
   fontSize: size.note,
   lineHeight: 1.2,
   lineClamp: 1,
-  wordBreak: 'break-word',
+  // Letters that stand wider apart together than alone reach a little on.
+  paddingRight: mm(2),
+  boxSizing: 'border-box',
+  wordBreak: 'break-all',
 } as const;
 
 function bedName(input: SheetInput, number: number): string {

@@ -36,7 +36,9 @@ describe('a value that cannot be', () => {
     expect(said).toContain('with all beds full the water can fall to 565');
     expect(await page.getAttribute('#field-pump-intake_mm', 'aria-invalid')).toBe('true');
     expect(await page.locator('.sheet .stale-mark').textContent()).toContain('Not current');
-    expect(await page.locator('.sheet .picture img').getAttribute('alt')).toContain('Front of the care card');
+    expect(await page.locator('.sheet .picture svg').getAttribute('aria-label')).toContain(
+      'Front of the care card',
+    );
     // Refused, and says why; a disabled button would be silent.
     const pdf = page.getByRole('button', { name: 'Download the card (PDF)' });
     expect(await pdf.getAttribute('aria-disabled')).toBe('true');

@@ -30,7 +30,9 @@ test('names in scripts that the packs have are printed', async () => {
 
 test('a character that no font has is told with its code, at each field that holds it', async () => {
   const told = await said((text) => text.replace('name: حوض', 'name: Pond თ').replace('(2)', '(🐟) თ'));
-  expect(told).toMatchInlineSnapshot(`"name: The name holds the character თ (U+10D7), which no font here can print. Write it in another way. beds[1].name: The name holds the character თ (U+10D7), which no font here can print. Write it in another way. beds[1].name: The name holds the character 🐟 (U+1F41F), which no font here can print. Write it in another way."`);
+  expect(told).toMatchInlineSnapshot(
+    `"name: The name holds the character თ (U+10D7), which no font here can print. Write it in another way. beds[1].name: The name holds the character თ (U+10D7), which no font here can print. Write it in another way. beds[1].name: The name holds the character 🐟 (U+1F41F), which no font here can print. Write it in another way."`,
+  );
 });
 
 test('any other reason is told in its own words', () => {

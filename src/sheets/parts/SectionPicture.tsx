@@ -2,6 +2,7 @@
 import type { Section } from '../../core/plan/figure.ts';
 import { type Room, sectionDrawing } from '../../drawing/sectionDrawing.ts';
 import { mm } from '../../paper/measures.ts';
+import { labelLines } from './labelLines.ts';
 import { size, weight } from './look.ts';
 import { Shapes } from './Shapes.tsx';
 
@@ -23,8 +24,8 @@ type Props = {
 
 const labelWidth = mm(41);
 const lineHeight = size.text * 1.2;
-/** A label of up to this many characters fits one line of the column. */
-const charactersPerLine = 21;
+/** Up to this many characters fit one line of the column. */
+const charactersPerLine = { text: 21, heavy: 18 } as const;
 
 export function SectionPicture({ section, width, height, labels, alt, unit_mm, barText }: Props) {
   const room: Room = {
@@ -32,9 +33,7 @@ export function SectionPicture({ section, width, height, labels, alt, unit_mm, b
     height,
     labelWidth,
     unit_mm,
-    labelHeights: Object.fromEntries(
-      Object.entries(labels).map(([key, label]) => [key, heightOf(label.text)]),
-    ),
+    labelHeights: Object.fromEntries(Object.entries(labels).map(([key, label]) => [key, heightOf(label)])),
   };
   const drawing = sectionDrawing(section, room);
   return (
@@ -64,8 +63,8 @@ export function SectionPicture({ section, width, height, labels, alt, unit_mm, b
   );
 }
 
-function heightOf(text: string): number {
-  return Math.ceil(text.length / charactersPerLine) * lineHeight + mm(1.2);
+function heightOf({ text, heavy }: LabelWords): number {
+  return labelLines(text, charactersPerLine[heavy]) * lineHeight + mm(1.2);
 }
 
 function Label({ label, left, top }: { label: LabelWords; left: number; top: number }) {

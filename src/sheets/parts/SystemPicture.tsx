@@ -3,6 +3,7 @@ import type { Section } from '../../core/plan/figure.ts';
 import type { PlacedMark } from '../../drawing/marks.ts';
 import { type SystemDrawing, type SystemRoom, systemSection } from '../../drawing/systemSection.ts';
 import { mm } from '../../paper/measures.ts';
+import { labelLines } from './labelLines.ts';
 import { safe, size, weight } from './look.ts';
 import { Shapes } from './Shapes.tsx';
 
@@ -79,7 +80,7 @@ function mapped(of: Readonly<Record<string, string>>, sizeOf: (text: string, key
 }
 
 function heightOf(text: string): number {
-  return Math.ceil(text.length / charactersPerLine) * lineHeight + mm(0.6);
+  return labelLines(text, charactersPerLine) * lineHeight + mm(0.6);
 }
 
 function widthOf(text: string, key: string): number {
