@@ -1,6 +1,7 @@
 import { PDFContext, PDFHexString, PDFName, PDFNumber, type PDFRef, PDFStreamWriter } from 'pdf-lib';
 import { checksum } from './md5.ts';
 import { writeAttachment, writeCopy, writeInfo, writeMetadata } from './pdfAbout.ts';
+import { writeBookmarks } from './pdfBookmarks.ts';
 import { type Content, pageContent } from './pdfContent.ts';
 import { pdfFonts } from './pdfFonts.ts';
 import { writeStructure } from './pdfTags.ts';
@@ -41,7 +42,11 @@ export async function toPdf(print: Print, typeOf: (page: Page) => Type): Promise
     );
   });
   context.assign(tree, context.obj({ Type: 'Pages', Kids: pages, Count: pages.length }));
-  writeCatalog(context, print, { pages: tree, structure: writeStructure(context, pages, tagged) });
+  writeCatalog(context, print, {
+    pages: tree,
+    structure: writeStructure(context, pages, tagged),
+    bookmarks: writeBookmarks(context, print.pages, pages),
+  });
   context.trailerInfo.ID = context.obj([identity(print, contents), identity(print, contents)]);
   return PDFStreamWriter.forContext(context, Number.POSITIVE_INFINITY).serializeToBuffer();
 }
@@ -59,15 +64,16 @@ function writeResources(
   return context.register(context.obj({ Font: fonts, ExtGState: Object.fromEntries(states) }));
 }
 
-type Roots = { readonly pages: PDFRef; readonly structure: PDFRef };
+type Roots = { readonly pages: PDFRef; readonly structure: PDFRef; readonly bookmarks: PDFRef | null };
 
-function writeCatalog(context: PDFContext, print: Print, { pages, structure }: Roots): void {
+function writeCatalog(context: PDFContext, print: Print, { pages, structure, bookmarks }: Roots): void {
   const catalog = context.obj({
     Type: 'Catalog',
     Pages: pages,
     Lang: PDFHexString.fromText(print.lang),
     MarkInfo: { Marked: true },
     StructTreeRoot: structure,
+    ...(bookmarks ? { Outlines: bookmarks } : {}),
     ViewerPreferences: {
       DisplayDocTitle: true,
       ...(print.scale === 'true' ? { PrintScaling: 'None' } : {}),

@@ -2,4 +2,4 @@
 import { parentPort } from 'node:worker_threads';
 import { done, type Piece } from './work.ts';
 
-parentPort?.on('message', (piece: Piece) => parentPort?.postMessage(done(piece)));
+parentPort?.on('message', async (piece: Piece) => parentPort?.postMessage(await done(piece)));

@@ -125,7 +125,11 @@ function FeedBox({ input }: { input: SheetInput }) {
   );
 }
 
+/** So many digits have room in the full size; longer figures are set as much smaller. */
+const roomyDigits = 3;
+
 function BigFigure({ number, sign, second }: { number: string; sign: string; second: string }) {
+  const fontSize = size.figure * Math.min(1, roomyDigits / number.length);
   return (
     <div style={{ display: 'flex', flexDirection: 'column' }}>
       <div
@@ -133,7 +137,7 @@ function BigFigure({ number, sign, second }: { number: string; sign: string; sec
         data-slot="feed"
         style={{ display: 'flex', alignItems: 'flex-end', fontWeight: weight.heavy }}
       >
-        <div style={{ display: 'flex', fontSize: size.figure, lineHeight: 1.05 }}>{number}</div>
+        <div style={{ display: 'flex', fontSize, lineHeight: 1.05 }}>{number}</div>
         <div style={{ display: 'flex', fontSize: size.second, lineHeight: 1.6 }}>{`\u00a0${sign}`}</div>
       </div>
       <div
