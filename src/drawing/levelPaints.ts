@@ -12,8 +12,11 @@ const patterns: Readonly<Record<SectionLevel['key'], Paint>> = {
   drained: { stroke: 'black', width: 4, dash: [10, 16] },
 };
 
-/** How a water line is drawn where all of them are. */
-export const patternOf: LevelPaint = ({ key }) => patterns[key];
+/** Only lines that have a label are drawn, and those of the beds: a line that nobody names says nothing. */
+export function patternsFor(labels: Readonly<Record<string, number>>): LevelPaint {
+  const named = new Set(['waterLine', ...Object.keys(labels).map((key) => key.split('.').at(-1))]);
+  return ({ key }) => (named.has(key) ? patterns[key] : null);
+}
 
 /** A piece of the pattern, for a list that says what it means. */
 export function patternPaint(key: SectionLevel['key']): Paint {

@@ -1,7 +1,7 @@
 /** What wants a mark inside the section, and where: stations, holes, names, widths. */
 import type { Section } from '../core/plan/figure.ts';
 import type { Fit } from './fit.ts';
-import type { Line, MarkWish, Spot } from './marks.ts';
+import type { Line, MarkWish, Rect, Spot } from './marks.ts';
 
 type Vessel = Section['vessels'][number];
 
@@ -30,7 +30,9 @@ export function markWishes(section: Section, room: MarkRoom, at: Fit): readonly 
         const [x, y] = at.place(hole.at);
         return wish(`hole.${hole.for}.${hole.index}`, [x + off, y + off], [x, y], 'around');
       }),
-    ...firsts.flatMap((one) => wish(`name.${one.role}.${one.index}`, nameSpot(one, at), null, 'around')),
+    ...firsts.flatMap((one) =>
+      wish(`name.${one.role}.${one.index}`, nameSpot(one, at), null, edgesOf(one, at)),
+    ),
     ...firsts.flatMap((one) => wish(`width.${one.role}.${one.index}`, widthSpot(one, at), null, 'along')),
   ];
 }
@@ -39,6 +41,12 @@ function nameSpot({ outline }: Vessel, at: Fit): Spot {
   const [xs, ys] = [outline.map(([x]) => x), outline.map(([, y]) => y)];
   const x = 0.6 * Math.min(...xs) + 0.4 * Math.max(...xs);
   return at.place([x, (Math.min(...ys) + Math.max(...ys)) / 2]);
+}
+
+function edgesOf({ outline }: Vessel, at: Fit): Rect {
+  const spots = outline.map(at.place);
+  const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
 }
 
 /** Middle of the line that tells a vessel's width. */

@@ -5,6 +5,13 @@ export type Spot = readonly [x: number, y: number];
 /** A line that marks keep clear of while they can: of walls and pipes sooner than of water lines. */
 export type Line = readonly [from: Spot, to: Spot, kind: 'hard' | 'soft'];
 
+export type Rect = {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+};
+
 export type MarkWish = {
   readonly key: string;
   /** Where its middle wants to be. */
@@ -13,14 +20,13 @@ export type MarkWish = {
   readonly of: Spot | null;
   readonly width: number;
   readonly height: number;
-  /** How far it may go: anywhere near, or only along its own level line. */
-  readonly goes: 'around' | 'along';
+  /** How far it may go: anywhere near, only along its own level line, or only inside what it names. */
+  readonly goes: 'around' | 'along' | Rect;
 };
 
 export type PlacedMark = Pick<MarkWish, 'key' | 'of' | 'width' | 'height'> & { readonly at: Spot };
 
 type Box = { readonly width: number; readonly height: number };
-type Rect = { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
 
 /** Half the air between two marks. */
 const air = 3;
@@ -64,18 +70,24 @@ function placeFor(
   const taken = placed.map((one) => rectOf(one, one.at));
   const places = (wish.goes === 'along' ? along : around)
     .map(([right, down]) => inside([x + right, y + down], wish, box))
-    .filter((at) => wish.goes === 'around' || at[1] === y)
+    .filter((at) => mayGo(at, wish))
     .filter((at) => taken.every((one) => !overlaps(one, rectOf(wish, at))));
   const clearOf = (at: Spot, some: readonly Line[]) => some.every((line) => !crosses(line, rectOf(wish, at)));
   const hard = lines.filter(([, , kind]) => kind === 'hard');
   const near = places.filter(([a, b]) => Math.hypot(a - x, b - y) < nearby);
-  return (
+  const clear =
     near.find((at) => clearOf(at, lines)) ??
     near.find((at) => clearOf(at, hard)) ??
-    places.find((at) => clearOf(at, hard)) ??
-    places[0] ??
-    null
-  );
+    places.find((at) => clearOf(at, hard));
+  // A name may rather go than hide a pipe; a number is needed.
+  return clear ?? (typeof wish.goes === 'string' ? places[0] : undefined) ?? null;
+}
+
+function mayGo([x, y]: Spot, { at, goes, width, height }: MarkWish): boolean {
+  if (goes === 'around') return true;
+  if (goes === 'along') return y === at[1];
+  const [a, b] = [width / 2, height / 2];
+  return goes.left <= x - a && x + a <= goes.right && goes.top <= y - b && y + b <= goes.bottom;
 }
 
 function rectOf({ width, height }: { width: number; height: number }, [x, y]: Spot): Rect {

@@ -2,11 +2,11 @@
 import type { Section } from '../core/plan/figure.ts';
 import { edge, extentOf, type Fit, roundLength_mm } from './fit.ts';
 import { pushApart } from './labels.ts';
-import { patternOf } from './levelPaints.ts';
+import { patternsFor } from './levelPaints.ts';
 import { type PlacedMark, placeMarks } from './marks.ts';
 import { arrows, cross, pointer, widthLines } from './markShapes.ts';
 import { keptClear, markWishes } from './markWishes.ts';
-import { changed, fitAt, usualScale } from './scales.ts';
+import { changed, fitAt, largestScale, usualScale } from './scales.ts';
 import { leader, sectionShapes } from './sectionShapes.ts';
 import { type SideAnchor, sideAnchors, type SideName } from './sides.ts';
 import { path, type PlacedLabel, type Shape } from './shape.ts';
@@ -25,6 +25,8 @@ export type SystemRoom = {
   /** Width of each mark inside the drawing, by its key, likewise. */
   readonly marks: Readonly<Record<string, number>>;
   readonly markHeight: number;
+  /** For a ruler, one of the usual scales; for the eye, the largest that fits. */
+  readonly scale: 'usual' | 'largest';
 };
 
 export type SystemDrawing = {
@@ -45,17 +47,21 @@ export type SystemDrawing = {
 
 /** Between a column and the drawing: room for leaders. */
 const gap = 48;
-/** Under the drawing: widths, then the scale bar. */
-const widthsRoom = 64;
-const barRoom = 80;
+/** Under the drawing: widths, then the scale bar; nothing where nobody is to measure. */
+const widthsRoom = { usual: 64, largest: 0 };
+const barRoom = { usual: 80, largest: 0 };
+
+function footRoom({ scale }: SystemRoom): number {
+  return widthsRoom[scale] + barRoom[scale];
+}
 
 export function systemSection(section: Section, room: SystemRoom): SystemDrawing {
   const width =
     room.width - (room.left === 0 ? 0 : room.left + gap) - (room.right === 0 ? 0 : room.right + gap);
-  const most = { width: width - 2 * edge, height: room.height - widthsRoom - barRoom - 2 * edge };
+  const most = { width: width - 2 * edge, height: room.height - footRoom(room) - 2 * edge };
   const extent = extentOf(section);
   const real = { wide: extent.right - extent.left, high: extent.top - extent.bottom };
-  const { oneTo, perReal } = usualScale(real, most);
+  const { oneTo, perReal } = room.scale === 'usual' ? usualScale(real, most) : largestScale(real, most);
   const anchors = sideAnchors(section, fitAt(extent, most, perReal)).filter(
     ({ key }) => room.labels[key] !== undefined,
   );
@@ -74,26 +80,31 @@ function composed(section: Section, room: SystemRoom, { oneTo, box, at }: Layout
   const right = room.left === 0 ? 0 : room.left + gap;
   const anchors = sideAnchors(section, at).filter(({ key }) => room.labels[key] !== undefined);
   const columns = (['left', 'right'] as const).flatMap((side) => column(anchors, side, room, box));
-  const area = { width: box.width, height: box.height + widthsRoom };
+  const area = { width: box.width, height: box.height + widthsRoom[room.scale] };
   const marks = placeMarks(markWishes(section, room, at), area, keptClear(section, at));
   const shapes = [
     ...columns.flatMap((one) => leaderOf(one, box)),
-    ...sectionShapes(section, at, box.width, patternOf),
+    ...sectionShapes(section, at, box.width, patternsFor(room.labels)),
     ...section.pipes.flatMap((pipe) => arrows(pipe, at)),
     ...widthLines(section, room.marks, at),
-    ...section.holes.map((hole) => cross(at.place(hole.at))),
+    ...section.holes.filter((hole) => isMarked(hole, room)).map((hole) => cross(at.place(hole.at))),
     ...marks.flatMap(pointer),
   ];
   const real_mm = roundLength_mm((box.width * 0.4) / at.scale, room.unit_mm);
   return {
     width: room.width,
-    height: box.height + widthsRoom + barRoom,
+    height: box.height + footRoom(room),
     shapes: changed(shapes, { times: 1, right, down: 0 }),
     labels: columns.map(({ anchor: { key, side }, top }) => ({ key, side, top })),
     marks: marks.map((mark) => ({ ...mark, at: [mark.at[0] + right, mark.at[1]] })),
     oneTo,
-    bar: { left: right, top: box.height + widthsRoom + 14, length: real_mm * at.scale, real_mm },
+    bar: { left: right, top: box.height + widthsRoom[room.scale] + 14, length: real_mm * at.scale, real_mm },
   };
+}
+
+/** A hole that the sheet has a letter for; its equals are cut alike. */
+function isMarked(hole: Section['holes'][number], { marks }: SystemRoom): boolean {
+  return marks[`hole.${hole.for}.${hole.index}`] !== undefined;
 }
 
 type Placed = { readonly anchor: SideAnchor; readonly top: number; readonly height: number };

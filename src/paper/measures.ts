@@ -43,6 +43,16 @@ export const paperSizes = {
   Letter: { width_mm: 215.9, height_mm: 279.4 },
 } as const satisfies Record<string, PaperSize>;
 
+/** Paper for walls: ISO 216, and the doubles of Letter that North American print shops run. */
+export const wallSizes = {
+  A3: { width_mm: 297, height_mm: 420 },
+  A2: { width_mm: 420, height_mm: 594 },
+  A1: { width_mm: 594, height_mm: 841 },
+  '11x17': { width_mm: 279.4, height_mm: 431.8 },
+  '17x22': { width_mm: 431.8, height_mm: 558.8 },
+  '22x34': { width_mm: 558.8, height_mm: 863.6 },
+} as const satisfies Record<string, PaperSize>;
+
 /**
  * Rounds to three decimals. Every number is rounded before it is written, so that engines whose last bits differ
  * still write the same bytes.

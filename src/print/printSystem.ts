@@ -62,6 +62,6 @@ export async function printSheet(
 }
 
 function pictured(kind: SheetKind, pages: readonly Page[], { pictures }: PrintJob): readonly Page[] {
-  if (pictures === 'none') return [];
+  if (pictures === 'none' || kind.pictures === 'none') return [];
   return pictures === 'all' || kind.id === 'care-card' ? pages : pages.slice(0, 1);
 }

@@ -12,6 +12,7 @@ import { sittersSheet } from './sittersSheet.tsx';
 import { stageSheet } from './stageSheet.tsx';
 import { startUpLog } from './startUpLog.tsx';
 import { systemDrawing } from './systemDrawing.tsx';
+import { wallPosters } from './wallPoster.tsx';
 import { waterLog } from './waterLog.tsx';
 
 export const allSheets: readonly SheetKind[] = [
@@ -28,4 +29,5 @@ export const allSheets: readonly SheetKind[] = [
   labels,
   plantingTemplate,
   stageSheet,
+  ...wallPosters,
 ];

@@ -1,10 +1,14 @@
 /** What every kind of sheet gives: its name, its titles, its pages. */
 import type { Sheet } from '../paper/layOut.ts';
+import type { wallSizes } from '../paper/measures.ts';
 import type { Page } from '../paper/page.ts';
 import type { SheetInput } from './sheet.ts';
 
 /** The press's way from a tree to a page. */
 export type LayOut = (sheet: Sheet) => Promise<Page>;
+
+/** Paper for walls. */
+export type WallSize = keyof typeof wallSizes;
 
 /** Part of the names of a sheet's files. */
 export type SheetId =
@@ -20,7 +24,9 @@ export type SheetId =
   | 'planning-worksheet'
   | 'build-sheet'
   | 'stage-sheet'
-  | 'system-drawing';
+  | 'system-drawing'
+  | `wall-poster-${WallSize}`
+  | `wall-poster-${WallSize}-tiles`;
 
 export type SheetKind = {
   readonly id: SheetId;
@@ -35,4 +41,6 @@ export type SheetKind = {
   readonly fits: (input: SheetInput) => 'yes' | 'no';
   /** true: to be printed at its own size. */
   readonly scale: 'true' | 'fit';
+  /** none: only its PDF is written; pages that are put together from paper have no use as pictures. */
+  readonly pictures?: 'none';
 };

@@ -14,7 +14,8 @@ type SheetGroup =
   | 'large'
   | 'pocket'
   | 'labels'
-  | 'template';
+  | 'template'
+  | 'poster';
 
 /** A sentence of a sheet. */
 export function told(

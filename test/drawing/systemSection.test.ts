@@ -25,6 +25,7 @@ function roomFor(section: Section): SystemRoom {
   ];
   return {
     ...{ width: 1900, height: 1200, left: 310, right: 350, unit_mm: 1, markHeight: 46 },
+    scale: 'usual',
     labels: Object.fromEntries([...levels, ...heights].map((key) => [key, 44])),
     marks: Object.fromEntries(marks),
   };

@@ -13,8 +13,8 @@ import {
 
 const imports = sources.flatMap((file) => importsOf(file));
 
-/** Of paper a sheet may use its measures, and what the press says of a page that it laid out; else only types. */
-const sheetsFromPaper = /\/(measures|overflows)\.ts$/;
+/** Of paper a sheet may use its measures, what the press says of a page that it laid out, and pages of pages; else only types. */
+const sheetsFromPaper = /\/(measures|overflows|enlarge|tiles)\.ts$/;
 
 /** Rooms that a room may take from. */
 const mayTakeFrom: Readonly<Record<string, readonly string[]>> = {
@@ -62,7 +62,7 @@ function directionProblems(all: readonly Import[]): readonly string[] {
     const allowed = mayTakeFrom[room] ?? [...Object.keys(mayTakeFrom), room, ...(ends[room] ?? [])];
     if (!allowed.includes(into)) return [said(one, `${room} takes nothing from ${into}`)];
     if (room === 'sheets' && into === 'paper' && one.kind === 'value' && !sheetsFromPaper.test(one.target)) {
-      return [said(one, 'sheets take values only from paper/measures.ts and paper/overflows.ts, else types')];
+      return [said(one, 'sheets take values only from measures, overflows, enlarge and tiles of paper, else types')];
     }
     if (into === 'core' && typesOfCoreOnly.includes(room) && one.kind === 'value') {
       return [said(one, `${room} takes only types from core; a printed number comes with the plan`)];

@@ -24,7 +24,7 @@ import { at, nodesOf, type SourceFile, sources } from './sourceFiles.ts';
 const plannedGroups = [
   ...['notes', 'card', 'modes', 'words', 'months'],
   ...['sitter', 'waterLog', 'startUpLog', 'dipStrip', 'worksheet', 'build', 'stage', 'systemDrawing'],
-  ...['large', 'pocket', 'labels', 'template'],
+  ...['poster', 'large', 'pocket', 'labels', 'template'],
 ];
 
 /** Sentences that no plan and no card asks for, each with the reason. */

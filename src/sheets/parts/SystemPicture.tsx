@@ -28,6 +28,7 @@ const markHeight = mm(4.6);
 export function systemPicture({ section, height, labels, marks, unit_mm }: Omit<Props, 'alt' | 'barText'>) {
   const room: SystemRoom = {
     ...{ width: safe.width, height, ...columns, unit_mm, markHeight },
+    scale: 'usual',
     labels: mapped(labels, heightOf),
     marks: mapped(marks, widthOf),
   };
