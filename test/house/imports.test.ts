@@ -62,7 +62,9 @@ function directionProblems(all: readonly Import[]): readonly string[] {
     const allowed = mayTakeFrom[room] ?? [...Object.keys(mayTakeFrom), room, ...(ends[room] ?? [])];
     if (!allowed.includes(into)) return [said(one, `${room} takes nothing from ${into}`)];
     if (room === 'sheets' && into === 'paper' && one.kind === 'value' && !sheetsFromPaper.test(one.target)) {
-      return [said(one, 'sheets take values only from measures, overflows, enlarge and tiles of paper, else types')];
+      return [
+        said(one, 'sheets take values only from measures, overflows, enlarge and tiles of paper, else types'),
+      ];
     }
     if (into === 'core' && typesOfCoreOnly.includes(room) && one.kind === 'value') {
       return [said(one, `${room} takes only types from core; a printed number comes with the plan`)];

@@ -64,6 +64,7 @@ function Row({ columns, cells, height, kind }: RowProps) {
             fontSize: kind === 'TH' ? size.note : size.text,
             fontWeight: kind === 'TH' ? weight.heavy : weight.text,
             lineHeight: 1.1,
+            wordBreak: 'break-word',
           }}
         >
           {cells[index] ?? ''}
