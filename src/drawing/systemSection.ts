@@ -62,9 +62,7 @@ export function systemSection(section: Section, room: SystemRoom): SystemDrawing
   const extent = extentOf(section);
   const real = { wide: extent.right - extent.left, high: extent.top - extent.bottom };
   const { oneTo, perReal } = room.scale === 'usual' ? usualScale(real, most) : largestScale(real, most);
-  const anchors = sideAnchors(section, fitAt(extent, most, perReal)).filter(
-    ({ key }) => room.labels[key] !== undefined,
-  );
+  const anchors = anchorsFor(section, fitAt(extent, most, perReal), room);
   const wanted = Math.max(columnHeight(anchors, 'left', room), columnHeight(anchors, 'right', room));
   const box = { width, height: Math.min(most.height, Math.max(real.high * perReal, wanted)) + 2 * edge };
   return composed(section, room, { oneTo, box, at: fitAt(extent, box, perReal) });
@@ -78,7 +76,7 @@ type Layout = {
 
 function composed(section: Section, room: SystemRoom, { oneTo, box, at }: Layout): SystemDrawing {
   const right = room.left === 0 ? 0 : room.left + gap;
-  const anchors = sideAnchors(section, at).filter(({ key }) => room.labels[key] !== undefined);
+  const anchors = anchorsFor(section, at, room);
   const columns = (['left', 'right'] as const).flatMap((side) => column(anchors, side, room, box));
   const area = { width: box.width, height: box.height + widthsRoom[room.scale] };
   const marks = placeMarks(markWishes(section, room, at), area, keptClear(section, at));
@@ -100,6 +98,13 @@ function composed(section: Section, room: SystemRoom, { oneTo, box, at }: Layout
     oneTo,
     bar: { left: right, top: box.height + widthsRoom[room.scale] + 14, length: real_mm * at.scale, real_mm },
   };
+}
+
+/** What there are words for. Without a column on the left, everything is told on the right. */
+function anchorsFor(section: Section, at: Fit, room: SystemRoom): readonly SideAnchor[] {
+  return sideAnchors(section, at)
+    .filter(({ key }) => room.labels[key] !== undefined)
+    .map((anchor) => (room.left === 0 ? { ...anchor, side: 'right' } : anchor));
 }
 
 /** A hole that the sheet has a letter for; its equals are cut alike. */

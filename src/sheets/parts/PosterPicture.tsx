@@ -3,6 +3,7 @@ import type { Section } from '../../core/plan/figure.ts';
 import { changed } from '../../drawing/scales.ts';
 import { systemSection } from '../../drawing/systemSection.ts';
 import { mm } from '../../paper/measures.ts';
+import { labelLines } from './labelLines.ts';
 import { weight } from './look.ts';
 import { posterSize } from './posterLook.ts';
 import { Shapes } from './Shapes.tsx';
@@ -21,13 +22,14 @@ type Props = {
 /** Drawn small and enlarged, so that walls and pipes grow with the paper. */
 const times = 2.8;
 const labelWidth = mm(17);
-const labelHeight = (2.3 * posterSize.near) / times;
+/** Wide letters in mind, so that a label never takes more lines than it was given room for. */
+const charactersPerLine = Math.floor((labelWidth * times) / (posterSize.near * 0.62));
 const markHeight = mm(5.2);
 
 export function PosterPicture({ section, width, height, labels, marks, alt, unit_mm }: Props) {
   const drawing = systemSection(section, {
     ...{ width: width / times, height: height / times, left: 0, right: labelWidth, unit_mm, markHeight },
-    labels: Object.fromEntries(Object.keys(labels).map((key) => [key, labelHeight])),
+    labels: Object.fromEntries(Object.entries(labels).map(([key, text]) => [key, labelHeight(text)])),
     marks: Object.fromEntries(Object.entries(marks).map(([key, text]) => [key, widthOf(text)])),
     scale: 'largest',
   });
@@ -62,7 +64,7 @@ export function PosterPicture({ section, width, height, labels, marks, alt, unit
             left: width - labelWidth * times,
             top: top * times,
             width: labelWidth * times,
-            height: labelHeight * times,
+            height: labelHeight(labels[key] ?? '') * times,
             alignItems: 'center',
             fontSize: posterSize.near,
             fontWeight: weight.heavy,
@@ -74,6 +76,10 @@ export function PosterPicture({ section, width, height, labels, marks, alt, unit
       ))}
     </div>
   );
+}
+
+function labelHeight(text: string): number {
+  return ((labelLines(text, charactersPerLine) * 1.1 + 0.1) * posterSize.near) / times;
 }
 
 function widthOf(text: string): number {
