@@ -20,7 +20,7 @@ export function overflows(page: Page): readonly Overflow[] {
   const found = new Map<number, Overflow>();
   const sheet: Edges = { left: 0, top: 0, right: page.width_pt, bottom: page.height_pt };
   for (const item of page.items) {
-    if (item.kind !== 'words' || found.has(item.node)) continue;
+    if (item.kind !== 'words' || found.has(item.node) || isInlaid(page, item)) continue;
     const why = wrongOf(item, page, sheet);
     if (why) found.set(item.node, { node: item.node, why, text: item.text.trim() });
   }
@@ -28,6 +28,12 @@ export function overflows(page: Page): readonly Overflow[] {
     if (!found.has(node)) found.set(node, { node, why: 'lost', text: page.nodes[node]?.text.trim() ?? '' });
   }
   return [...found.values()].sort((a, b) => a.node - b.node);
+}
+
+/** Words that a part of another page brought into an empty slot; that part is cut on purpose. */
+function isInlaid(page: Page, { node }: Words): boolean {
+  const holder = page.nodes[node];
+  return holder !== undefined && holder.slot !== null && holder.text === '';
 }
 
 function wrongOf(words: Words, page: Page, sheet: Edges): Overflow['why'] | null {

@@ -4,6 +4,7 @@ import { maySee } from '../../src/paper/edges.ts';
 import { onPaper } from '../../src/paper/enlarge.ts';
 import { mm, pointsPerUnit, wallSizes } from '../../src/paper/measures.ts';
 import { nodePress } from '../../src/paper/node.ts';
+import { overflows } from '../../src/paper/overflows.ts';
 import type { Clip, Item, Page } from '../../src/paper/page.ts';
 import { tagPage } from '../../src/paper/tags.ts';
 import { inlaid, tileGrid } from '../../src/paper/tiles.ts';
@@ -187,6 +188,20 @@ describe('a part of a page in the slot of a frame', () => {
     expect(heard.faults).toEqual(tagPage(large).faults);
     const roles = heard.tags.map(({ role }) => role);
     expect(roles.slice(2)).toEqual(tagPage(large).tags.map(({ role }) => role));
+  });
+
+  test('is no overflow where it is cut: the frame’s own words still are', async () => {
+    const [tile] = tileGrid(all, window, overlap_pt).tiles;
+    if (tile === undefined) throw new Error('no tile');
+    const page = inlaid(await frame(), 'part', { page: large, shows: tile.shows, heard: 'no' });
+    expect(overflows(page)).toEqual([]);
+    const narrow = {
+      ...page,
+      nodes: page.nodes.map((node) =>
+        node.text === 'after' ? { ...node, box: { ...node.box, width_pt: 5 } } : node,
+      ),
+    };
+    expect(overflows(narrow).map(({ text }) => text)).toEqual(['after']);
   });
 
   test('changes nothing of a frame that has no such slot', async () => {
