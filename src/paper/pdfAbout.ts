@@ -34,7 +34,8 @@ export function writeMetadata(context: PDFContext, print: Print): PDFRef {
     '<x:xmpmeta xmlns:x="adobe:ns:meta/">',
     '<rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">',
     '<rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"',
-    ' xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:xmp="http://ns.adobe.com/xap/1.0/">',
+    ' xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:xmp="http://ns.adobe.com/xap/1.0/"',
+    ' xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">',
     '<dc:format>application/pdf</dc:format>',
     `<dc:title>${alternative(print.title)}</dc:title>`,
     ...(print.subject === undefined
@@ -44,6 +45,8 @@ export function writeMetadata(context: PDFContext, print: Print): PDFRef {
     ...(print.date === undefined ? [] : [`<xmp:CreateDate>${escapeXml(print.date)}</xmp:CreateDate>`]),
     `<xmp:CreatorTool>${maker}</xmp:CreatorTool>`,
     `<pdf:Producer>${maker}</pdf:Producer>`,
+    // What the print is meant to be (ISO 14289-1, 5); no one has certified it.
+    '<pdfuaid:part>1</pdfuaid:part>',
     '</rdf:Description>',
     '</rdf:RDF>',
     '</x:xmpmeta>',
