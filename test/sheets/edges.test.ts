@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { System } from '../../src/core/system.ts';
+import { overflows } from '../../src/paper/overflows.ts';
 import { allSheets } from '../../src/sheets/allSheets.ts';
 import { content, faultsOf, inputOf, press, textOf } from './laidOut.ts';
-import { cutsOf } from './walk.ts';
 
 const demo = content.systems.find(({ id }) => id === 'hollow-lane-ibc');
 if (!demo) throw new Error('no system hollow-lane-ibc');
@@ -60,7 +60,10 @@ describe.each(Object.entries(edges))('with %s', (_, system) => {
       expect(pages.length).toBeGreaterThan(0);
       for (const [at, page] of pages.entries()) {
         expect(faultsOf(page), `page ${at + 1}`).toEqual([]);
-        expect(cutsOf(kind.id, page), `page ${at + 1}`).toEqual([]);
+        expect(
+          overflows(page).map(({ why, text }) => `${why}: ${text}`),
+          `page ${at + 1}`,
+        ).toEqual([]);
         expect(textOf(page)).not.toMatch(/NaN|Infinity|undefined|null/);
       }
     },

@@ -2,11 +2,9 @@
 import fc from 'fast-check';
 import type { System } from '../../src/core/system.ts';
 import { overflows } from '../../src/paper/overflows.ts';
-import type { Page } from '../../src/paper/page.ts';
 import { tagPage } from '../../src/paper/tags.ts';
 import { allSheets } from '../../src/sheets/allSheets.ts';
 import type { PaperName } from '../../src/sheets/sheet.ts';
-import type { SheetId } from '../../src/sheets/sheetKind.ts';
 import type { UnitSystem } from '../../src/wording/quantity.ts';
 import { systems } from '../systemArbitrary.ts';
 import { faultsOf, inputOf, press } from './laidOut.ts';
@@ -20,12 +18,6 @@ export const printed: fc.Arbitrary<Printed> = fc.record({
   units: fc.constantFrom('metric' as const, 'us' as const),
 });
 
-/** Words that do not stay in their boxes. Tiles of a poster are cut where the next one goes on. */
-export function cutsOf(sheet: SheetId, page: Page): readonly string[] {
-  if (sheet.endsWith('-tiles')) return [];
-  return overflows(page).map(({ why, text }) => `${why}: ${text}`);
-}
-
 /** What is wrong on any page of any sheet: words on each other, cut, lost, outside the safe box, or out of reach. */
 export async function faultsOfAll({ system, paper, units }: Printed): Promise<readonly string[]> {
   const input = inputOf(system, paper, units);
@@ -34,7 +26,11 @@ export async function faultsOfAll({ system, paper, units }: Printed): Promise<re
     let number = 0;
     for await (const page of kind.pages(input, press.layOut)) {
       number += 1;
-      const wrong = [...faultsOf(page), ...cutsOf(kind.id, page), ...tagPage(page).faults];
+      const wrong = [
+        ...faultsOf(page),
+        ...overflows(page).map(({ why, text }) => `${why}: ${text}`),
+        ...tagPage(page).faults,
+      ];
       faults.push(...wrong.map((one) => `${kind.id}, page ${number}: ${one}`));
     }
     if (number === 0) faults.push(`${kind.id}: fits, and has no page`);
