@@ -6,6 +6,7 @@ import { fontName, hex, nothing, type PdfFonts, utf16 } from './pdfFonts.ts';
 import type { TaggedPage } from './tags.ts';
 import type { Glyph, Run } from './face.ts';
 import type { Type } from './type.ts';
+import { withGaps } from './wordGaps.ts';
 
 /** One page's drawing commands, and what they call by name. */
 export type Content = { readonly commands: string; readonly alphas: ReadonlySet<number> };
@@ -38,7 +39,7 @@ export function pageContent(page: Page, tagged: TaggedPage, { type, fonts }: Cas
     mark: null,
     state: new Map(),
   };
-  for (const [at, item] of page.items.entries()) {
+  for (const [at, item] of withGaps(page, tagged).items.entries()) {
     const mark = tagged.marks[at] ?? null;
     openMark(sheet, mark === null ? '/Artifact BMC' : `/${tagged.owners[mark]?.role} <</MCID ${mark}>> BDC`);
     drawItem(sheet, item);
