@@ -4,6 +4,7 @@ import type { System } from '../../src/core/system.ts';
 import { overflows } from '../../src/paper/overflows.ts';
 import { tagPage } from '../../src/paper/tags.ts';
 import { allSheets } from '../../src/sheets/allSheets.ts';
+import type { SheetKind } from '../../src/sheets/sheetKind.ts';
 import type { PaperName } from '../../src/sheets/sheet.ts';
 import type { UnitSystem } from '../../src/wording/quantity.ts';
 import { systems } from '../systemArbitrary.ts';
@@ -18,11 +19,19 @@ export const printed: fc.Arbitrary<Printed> = fc.record({
   units: fc.constantFrom('metric' as const, 'us' as const),
 });
 
+/** The poster in one size only: the others are the same one enlarged. */
+export const onePoster: readonly SheetKind[] = allSheets.filter(
+  ({ id }) => !/^wall-poster-(A2|A1|17|22)/.test(id),
+);
+
 /** What is wrong on any page of any sheet: words on each other, cut, lost, outside the safe box, or out of reach. */
-export async function faultsOfAll({ system, paper, units }: Printed): Promise<readonly string[]> {
+export async function faultsOfAll(
+  { system, paper, units }: Printed,
+  kinds: readonly SheetKind[] = allSheets,
+): Promise<readonly string[]> {
   const input = inputOf(system, paper, units);
   const faults: string[] = [];
-  for (const kind of allSheets.filter((one) => one.fits(input) === 'yes')) {
+  for (const kind of kinds.filter((one) => one.fits(input) === 'yes')) {
     let number = 0;
     for await (const page of kind.pages(input, press.layOut)) {
       number += 1;
