@@ -24,7 +24,7 @@ try {
     page,
     'a length: the tank',
     '#field-tank-container-diameter_mm',
-    (round) => `${1100 + (round % 10)}`,
+    (round) => `${1101 + (round % 10)}`,
   );
   await served.close();
 } finally {
