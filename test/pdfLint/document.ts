@@ -4,17 +4,21 @@ import {
   PDFArray,
   PDFDict,
   PDFDocument,
+  PDFHexString,
   PDFName,
   PDFNumber,
   type PDFObject,
   type PDFPage,
   PDFRawStream,
   PDFRef,
+  PDFString,
 } from 'pdf-lib';
 import { type Command, commandsOf } from './readContent.ts';
+import { type RoleMap, roleMapOf, standsFor } from './roleMap.ts';
 
 export type Part = {
   readonly dict: PDFDict;
+  /** Its kind, or the standard kind that this stands for. */
   readonly role: string;
   readonly parent: Part | null;
   readonly kids: Part[];
@@ -47,6 +51,27 @@ export function nameIn(dict: PDFDict, key: string): string | null {
   return value instanceof PDFName ? value.decodeText() : null;
 }
 
+export function textIn(dict: PDFDict, key: string): string {
+  const value = dict.lookup(name(key));
+  return value instanceof PDFString || value instanceof PDFHexString ? value.decodeText() : '';
+}
+
+export type Annotation = { readonly dict: PDFDict; readonly ref: string; readonly holder: Part | undefined };
+
+/** What lies on a page, each with the part that it stands in. */
+export function annotationsOf({ pages, parts, document }: Looked, index: number): readonly Annotation[] {
+  const all = pages[index]?.page.node.lookup(name('Annots'));
+  return (all instanceof PDFArray ? all.asArray() : []).flatMap((one) => {
+    const dict = document.context.lookup(one);
+    const holder = parts.find(({ objects }) => objects.includes(String(one)));
+    return dict instanceof PDFDict ? [{ dict, ref: String(one), holder }] : [];
+  });
+}
+
+export function commandsIn(stream: PDFRawStream): readonly Command[] {
+  return commandsOf(decodePDFRawStream(stream).decode());
+}
+
 function contentOf(page: PDFPage): Uint8Array {
   const contents = page.node.Contents();
   const streams =
@@ -62,11 +87,12 @@ function contentOf(page: PDFPage): Uint8Array {
 function partsOf(document: PDFDocument): readonly Part[] {
   const found: Part[] = [];
   const root = document.catalog.lookup(name('StructTreeRoot'));
-  if (root instanceof PDFDict) readKids(root.get(name('K')), null, null, { document, found });
+  if (root instanceof PDFDict)
+    readKids(root.get(name('K')), null, null, { document, map: roleMapOf(document), found });
   return found;
 }
 
-type Reading = { readonly document: PDFDocument; readonly found: Part[] };
+type Reading = { readonly document: PDFDocument; readonly map: RoleMap; readonly found: Part[] };
 
 function readKids(
   kids: PDFObject | undefined,
@@ -94,7 +120,10 @@ function readDict(dict: PDFDict, parent: Part | null, page: PDFRef | null, readi
     parent?.marks.push({ page: pageNumber(on, reading), mark: mark.asNumber() });
     return;
   }
-  const part: Part = { dict, role: nameIn(dict, 'S') ?? '', parent, kids: [], marks: [], objects: [] };
+  const kind = nameIn(dict, 'S') ?? '';
+  const known = standsFor(kind, reading.map);
+  const role = typeof known === 'string' ? known : kind;
+  const part: Part = { dict, role, parent, kids: [], marks: [], objects: [] };
   reading.found.push(part);
   parent?.kids.push(part);
   readKids(dict.get(name('K')), part, on, reading);

@@ -32,5 +32,17 @@ const tokens =
 
 function plain(token: string): string {
   if (token.startsWith('<')) return token.slice(1, -1).replace(/\s/g, '');
-  return token;
+  return token.startsWith('(') ? hexOf(unescaped(token.slice(1, -1))) : token;
+}
+
+/** A string as its bytes are meant (ISO 32000-1, 7.3.4.2). */
+function unescaped(text: string): string {
+  const signs: Readonly<Record<string, string>> = { n: '\n', r: '\r', t: '\t', b: '\b', f: '\f' };
+  return text.replace(/\\([0-7]{1,3}|[\s\S])/g, (_, one: string) =>
+    /^[0-7]/.test(one) ? String.fromCharCode(Number.parseInt(one, 8)) : (signs[one] ?? one),
+  );
+}
+
+function hexOf(text: string): string {
+  return [...text].map((sign) => sign.charCodeAt(0).toString(16).padStart(2, '0')).join('');
 }

@@ -1,61 +1,85 @@
 /** Whether the parts of the document are of known kinds, stand where they may, and say what they have to. */
-import { PDFDict, PDFHexString, PDFName, PDFString } from 'pdf-lib';
-import { type Looked, name, nameIn, type Part } from './document.ts';
+import { PDFDict, PDFName } from 'pdf-lib';
+import { type Looked, name, nameIn, type Part, textIn } from './document.ts';
 import type { Tell } from './lint.ts';
-
-/** ISO 32000-1, 14.8.4: the kinds that we may meet; tables of contents, Ruby and Warichu are not among them. */
-const standard = new Set([
-  ...['Document', 'Part', 'Art', 'Sect', 'Div', 'BlockQuote', 'Caption', 'Index', 'NonStruct', 'Private'],
-  ...['P', 'H', 'H1', 'H2', 'H3', 'H4', 'H5', 'H6', 'L', 'LI', 'Lbl', 'LBody', 'Table', 'TR', 'TH', 'TD'],
-  ...['THead', 'TBody', 'TFoot', 'Span', 'Quote', 'Note', 'Reference', 'BibEntry', 'Code', 'Link', 'Annot'],
-  ...['Figure', 'Formula', 'Form'],
-]);
+import { roleMapOf, standardKinds, standsFor } from './roleMap.ts';
 
 type Places = Readonly<Record<string, readonly string[]>>;
-const tables = {
-  holds: {
-    Table: ['TR', 'THead', 'TBody', 'TFoot', 'Caption'],
-    TR: ['TH', 'TD'],
-    THead: ['TR'],
-    TBody: ['TR'],
-  },
-  standsIn: { TR: ['Table', 'THead', 'TBody', 'TFoot'], TH: ['TR'], TD: ['TR'] },
-} as const satisfies Record<string, Places>;
-const lists = {
-  holds: { L: ['L', 'LI', 'Caption'], LI: ['Lbl', 'LBody'] },
-  standsIn: { LI: ['L'], Lbl: ['LI', 'Note'], LBody: ['LI'] },
-} as const satisfies Record<string, Places>;
+type Grammar = { readonly holds: Places; readonly standsIn: Places };
 
-export function checkStructure({ document, parts }: Looked, tell: Tell): void {
+/** ISO 32000-1, tables 333 and 336 to 338. */
+const grammars = {
+  '09-004': {
+    holds: {
+      Table: ['TR', 'THead', 'TBody', 'TFoot', 'Caption'],
+      TR: ['TH', 'TD'],
+      THead: ['TR'],
+      TBody: ['TR'],
+      TFoot: ['TR'],
+    },
+    standsIn: {
+      TR: ['Table', 'THead', 'TBody', 'TFoot'],
+      TH: ['TR'],
+      TD: ['TR'],
+      THead: ['Table'],
+      TBody: ['Table'],
+      TFoot: ['Table'],
+    },
+  },
+  '09-005': {
+    holds: { L: ['L', 'LI', 'Caption'], LI: ['Lbl', 'LBody'] },
+    standsIn: { LI: ['L'], Lbl: ['LI', 'TOCI', 'BibEntry', 'Note'], LBody: ['LI'] },
+  },
+  '09-006': {
+    holds: { TOC: ['TOC', 'TOCI', 'Caption'], TOCI: ['Lbl', 'Reference', 'NonStruct', 'P', 'TOC'] },
+    standsIn: { TOCI: ['TOC'] },
+  },
+  '09-007': {
+    holds: { Ruby: ['RB', 'RT', 'RP'] },
+    standsIn: { RB: ['Ruby'], RT: ['Ruby'], RP: ['Ruby'] },
+  },
+  '09-008': { holds: { Warichu: ['WT', 'WP'] }, standsIn: { WT: ['Warichu'], WP: ['Warichu'] } },
+} as const satisfies Record<string, Grammar>;
+
+export function checkStructure(looked: Looked, tell: Tell): void {
+  const { document, parts } = looked;
   const root = document.catalog.lookup(name('StructTreeRoot'));
   if (!(root instanceof PDFDict) || parts.length === 0) tell('01-005', 'the file', 'there is no structure');
-  else if (root.has(name('RoleMap'))) tell('02-004', 'the structure');
+  checkKinds(looked, tell);
   for (const part of parts) {
-    if (!standard.has(part.role)) tell('02-001', part.role);
-    checkPlace(part, tables, () => tell('09-004', `${part.role} in ${part.parent?.role ?? 'nothing'}`));
-    checkPlace(part, lists, () => tell('09-005', `${part.role} in ${part.parent?.role ?? 'nothing'}`));
-    if (part.role === 'Figure' && !hasWords(part)) tell('13-004', 'Figure');
-    if (part.role === 'Formula' && !hasWords(part)) tell('17-002', 'Formula');
-    if (part.role === 'TH' && !saysScope(part)) tell('15-003', 'TH');
+    for (const rule of ['09-004', '09-005', '09-006', '09-007', '09-008'] as const)
+      checkPlace(part, grammars[rule], () => tell(rule, placeOf(part)));
+    if (part.role === 'Figure' && !hasWords(part)) tell('13-004', placeOf(part));
+    if (part.role === 'Formula' && textIn(part.dict, 'Alt').trim() === '') tell('17-002', placeOf(part));
+    if (part.role === 'TH' && !saysScope(part)) tell('15-003', placeOf(part));
+    if (part.kids.filter(({ role }) => role === 'H').length > 1) tell('14-006', placeOf(part));
   }
   checkHeadings(parts, tell);
   checkNotes(parts, tell);
 }
 
-function checkPlace(
-  part: Part,
-  { holds, standsIn }: { holds: Places; standsIn: Places },
-  wrong: () => void,
-): void {
+/** Where a part stands, for whoever looks for it. */
+function placeOf(part: Part): string {
+  const page = part.marks[0]?.page;
+  const within = `${part.role} in ${part.parent?.role ?? 'nothing'}`;
+  return page === undefined ? within : `${within}, page ${page + 1}`;
+}
+
+function checkKinds({ document, parts }: Looked, tell: Tell): void {
+  const map = roleMapOf(document);
+  for (const kind of map.keys()) if (standardKinds.has(kind)) tell('02-004', 'the structure', kind);
+  for (const kind of new Set([...map.keys(), ...parts.map(({ dict }) => nameIn(dict, 'S') ?? '')])) {
+    const known = standsFor(kind, map);
+    if (known === null) tell('02-001', 'the structure', kind);
+    else if (typeof known !== 'string') tell('02-003', 'the structure', kind);
+  }
+}
+
+function checkPlace(part: Part, { holds, standsIn }: Grammar, wrong: () => void): void {
   const mayHold = holds[part.role];
   if (mayHold && (part.marks.length > 0 || part.kids.some(({ role }) => !mayHold.includes(role)))) wrong();
   const mayStandIn = standsIn[part.role];
   if (mayStandIn && !mayStandIn.includes(part.parent?.role ?? '')) wrong();
-}
-
-function textIn(dict: PDFDict, key: string): string {
-  const value = dict.lookup(name(key));
-  return value instanceof PDFString || value instanceof PDFHexString ? value.decodeText() : '';
 }
 
 function hasWords({ dict }: Part): boolean {
