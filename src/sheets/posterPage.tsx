@@ -190,7 +190,7 @@ function Foot({ input }: { input: SheetInput }) {
   const { head, first } = emergency(input);
   return (
     <PosterBox>
-      <Far text={`${head} ${poster(input, 'fetch')}`} />
+      <Far text={`${head} ${poster(input, 'fetch')}`} as="H2" />
       <Near text={first} />
       <Near text={poster(input, 'children')} heavy="heavy" />
       <Call input={input} />

@@ -77,7 +77,7 @@ function Readings({ input }: { input: SheetInput }) {
           name: card(input, 'keeper.reading'),
           good: card(input, 'keeper.good'),
           act: card(input, 'keeper.act'),
-          marks: '',
+          marks: card(input, 'keeper.marks'),
         }}
         rows={rows}
       />
@@ -90,36 +90,41 @@ function Weighing({ input }: { input: SheetInput }) {
   const rows = weighing(input);
   if (rows.length === 0) return null;
   const count = String(input.system.fish?.present ?? 0);
+  // Two columns of pairs, each with its heads; read aloud they are one table.
+  const head = {
+    left: card(input, 'keeper.weighingMass'),
+    right: card(input, 'keeper.weighingFeed', { count }),
+  };
   return (
     <Column width={mm(92)}>
       <Heading level="H2" text={card(input, 'keeper.weighing')} />
       <Para text={card(input, 'keeper.weighingText')} />
       <div data-role="Table" style={{ display: 'flex', flexWrap: 'wrap', marginTop: mm(1), lineHeight: 1.3 }}>
-        <Pair
-          left={card(input, 'keeper.weighingMass')}
-          right={card(input, 'keeper.weighingFeed', { count })}
-          heavy="heavy"
-        />
-        <Pair
-          left={card(input, 'keeper.weighingMass')}
-          right={card(input, 'keeper.weighingFeed', { count })}
-          heavy="heavy"
-        />
+        <Pair {...head} as="TR" heavy="heavy" />
+        <Pair {...head} as="Artifact" heavy="heavy" />
         {rows.map((row) => (
-          <Pair left={row.mass} right={row.feed} />
+          <Pair left={row.mass} right={row.feed} as="TR" />
         ))}
       </div>
     </Column>
   );
 }
 
-function Pair({ left, right, heavy }: { left: string; right: string; heavy?: 'heavy' }) {
+type PairProps = {
+  readonly left: string;
+  readonly right: string;
+  readonly as: 'TR' | 'Artifact';
+  readonly heavy?: 'heavy';
+};
+
+/** A mass and the feed for it: what stands left heads the row. */
+function Pair({ left, right, as, heavy }: PairProps) {
   return (
     <div
-      data-role="TR"
+      data-role={as}
       style={{ display: 'flex', width: mm(45), fontWeight: heavy ? weight.heavy : weight.text }}
     >
-      <div data-role={heavy ? 'TH' : 'TD'} style={{ display: 'flex', width: mm(18) }}>
+      <div data-role="TH" style={{ display: 'flex', width: mm(18) }}>
         {left}
       </div>
       <div data-role={heavy ? 'TH' : 'TD'} style={{ display: 'flex' }}>

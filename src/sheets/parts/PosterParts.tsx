@@ -49,10 +49,10 @@ export function Near({ text, heavy }: { text: string; heavy?: 'heavy' }) {
 }
 
 /** A line for whoever stands two metres away. */
-export function Far({ text }: { text: string }) {
+export function Far({ text, as = 'P' }: { text: string; as?: 'P' | 'H2' }) {
   return (
     <div
-      data-role="P"
+      data-role={as}
       style={{ display: 'flex', fontSize: posterSize.main, fontWeight: weight.heavy, lineHeight: 1.1 }}
     >
       {text}

@@ -41,7 +41,7 @@ function Row({ reading, kind }: { reading: Reading; kind: 'TH' | 'TD' }) {
       }}
     >
       <div
-        data-role={kind}
+        data-role="TH"
         style={{ display: 'flex', width: widths.name, flexShrink: 0, fontWeight: weight.heavy }}
       >
         {reading.name}
