@@ -1,8 +1,6 @@
 /** Makes the card of a system in the browser: checked, planned, laid out, and written as files. */
-import { careFor } from '../core/care/routine.ts';
 import type { Problem } from '../core/problem.ts';
-import { dipMarks } from '../core/plan/dipPlan.ts';
-import { planOf } from '../core/plan/planOf.ts';
+import { sheetFacts } from '../core/plan/sheetFacts.ts';
 import type { Page } from '../paper/page.ts';
 import type { Press } from '../paper/press.ts';
 import type { SystemFile } from '../schemas/systemFile.ts';
@@ -29,11 +27,7 @@ export function checkedInput(job: Job, content: PlannerContent): Checked {
   const { system, raw } = checked;
   const { paper, units } = raw.sheet;
   const words = { catalogue, terms, sources };
-  const input = {
-    ...{ system, plan: planOf(system), words, care: careFor(system, care), dip: dipMarks(system) },
-    ...{ paper, units, day: job.day },
-  };
-  return { input, raw };
+  return { input: { ...sheetFacts(system, care), words, paper, units, day: job.day }, raw };
 }
 
 export type CardMaker = {

@@ -1,9 +1,8 @@
 /** One sheet of one system as files: a PDF, and pages as SVG and PNG. */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type CareTask, careFor } from '../core/care/routine.ts';
-import { dipMarks } from '../core/plan/dipPlan.ts';
-import { planOf } from '../core/plan/planOf.ts';
+import type { CareTask } from '../core/care/routine.ts';
+import { sheetFacts } from '../core/plan/sheetFacts.ts';
 import type { Page } from '../paper/page.ts';
 import type { Press } from '../paper/press.ts';
 import { finestDpi } from '../paper/toPng.ts';
@@ -28,13 +27,9 @@ export type PrintJob = {
   readonly dpi: number;
 };
 
-/** What the sheets of a system are made from. */
-function sheetInput(of: ReadSystem, { words, care, day }: PrintJob): SheetInput {
+function inputOf(of: ReadSystem, { words, care, day }: PrintJob): SheetInput {
   const { system, sheet } = of;
-  const { paper, units } = sheet;
-  const plan = planOf(system);
-  const dip = dipMarks(system);
-  return { system, plan, words, dip, care: careFor(system, care), paper, units, day };
+  return { ...sheetFacts(system, care), words, ...sheet, day };
 }
 
 /** Lays a sheet out and writes it into a folder of the system's own. Returns the number of its pages. */
@@ -44,7 +39,7 @@ export async function printSheet(
   job: PrintJob,
   press: Press,
 ): Promise<number> {
-  const input = sheetInput(of, job);
+  const input = inputOf(of, job);
   if (kind.fits(input) === 'no') return 0;
   const into = join(job.folder, of.id);
   await mkdir(into, { recursive: true });

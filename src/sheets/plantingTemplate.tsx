@@ -22,7 +22,7 @@ export const plantingTemplate: SheetKind = {
   title: (input) => told(input, 'template', 'title', { name: input.system.name }),
   subject: (input) => told(input, 'template', 'pdfSubject'),
   pages,
-  fits: ({ plan }) => (plan.templates.length > 0 ? 'yes' : 'no'),
+  fits: ({ templates }) => (templates.length > 0 ? 'yes' : 'no'),
   scale: 'true',
 };
 
@@ -31,7 +31,7 @@ const overlap = mm(10);
 const mostSheets = 40;
 
 async function* pages(input: SheetInput, layOut: LayOut): AsyncGenerator<Page, void, void> {
-  for (const template of kinds(input.plan.templates)) {
+  for (const template of kinds(input.templates)) {
     const bed = placed(template);
     yield layOut(howTo(input, template, bed));
     if (bed.tiling.tiles.length > mostSheets) continue;

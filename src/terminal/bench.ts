@@ -1,15 +1,14 @@
 /** `npm run bench`: how long a plan, a layout and each print take, in this process, warm. Ratios count, not milliseconds. */
 import { bedPlans } from '../core/plan/beds.ts';
+import { sheetFacts } from '../core/plan/sheetFacts.ts';
 import { flowPlan } from '../core/plan/flowPlan.ts';
 import { levels } from '../core/plan/levels.ts';
-import { dipMarks } from '../core/plan/dipPlan.ts';
 import { planOf } from '../core/plan/planOf.ts';
 import { nodePress } from '../paper/node.ts';
 import type { Page } from '../paper/page.ts';
 import { readContent } from '../schemas/readContent.ts';
 import { writeRecord } from '../schemas/systemRecord.ts';
 import { careCard, careCardKind } from '../sheets/careCard.tsx';
-import type { SheetInput } from '../sheets/sheet.ts';
 import { sheetPrint } from '../sheets/sheetPrint.ts';
 
 const rounds = 30;
@@ -23,15 +22,7 @@ if (one === undefined) throw new Error('the bench needs content/systems/hollow-l
 const press = await nodePress();
 const { terms, sources } = content;
 const words = { catalogue: content.wording['en'] ?? {}, terms, sources };
-const input: SheetInput = {
-  system: one.system,
-  plan: planOf(one.system),
-  words,
-  care: [],
-  dip: dipMarks(one.system),
-  ...one.sheet,
-  day: '2031-05-04',
-};
+const input = { ...sheetFacts(one.system, content.care), words, ...one.sheet, day: '2031-05-04' };
 const pages = await sides();
 const [front] = pages;
 if (front === undefined) throw new Error('the card has no side');

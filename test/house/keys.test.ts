@@ -3,9 +3,8 @@ import fc from 'fast-check';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 import { surfaceSteps } from '../../src/core/geometry/surfaceSteps.ts';
+import { sheetFacts } from '../../src/core/plan/sheetFacts.ts';
 import { volumeStep } from '../../src/core/geometry/volumeStep.ts';
-import { dipMarks } from '../../src/core/plan/dipPlan.ts';
-import { careFor } from '../../src/core/care/routine.ts';
 import type { Plan, Step } from '../../src/core/plan/figure.ts';
 import { planOf } from '../../src/core/plan/planOf.ts';
 import type { System } from '../../src/core/system.ts';
@@ -209,12 +208,10 @@ describe('a sentence', () => {
 
   test('is asked for by some plan, card or piece of code', async () => {
     const months = Array.from({ length: 12 }, (_, i) => String(i + 1).padStart(2, '0'));
-    for (const [i, [system, plan]] of plans.slice(0, 100).entries()) {
+    for (const [i, [system]] of plans.slice(0, 100).entries()) {
       for (const units of ['metric', 'us'] as const) {
         const day = `2031-${months[i % 12]}-14`;
-        const care = careFor(system, content.care);
-        const dip = dipMarks(system);
-        const input = { system, plan, words, care, dip, paper: 'A4' as const, units, day };
+        const input = { ...sheetFacts(system, content.care), words, paper: 'A4' as const, units, day };
         for (const kind of allSheets.filter((one) => one.fits(input) === 'yes')) {
           for await (const page of kind.pages(input, looking)) expect(page.items).toEqual([]);
           sheetPrint(kind, input, [], '');

@@ -1,8 +1,6 @@
 /** Cards laid out for the tests, and what can be read off their pages. */
-import { careFor } from '../../src/core/care/routine.ts';
-import { dipMarks } from '../../src/core/plan/dipPlan.ts';
-import { planOf } from '../../src/core/plan/planOf.ts';
 import type { System } from '../../src/core/system.ts';
+import { sheetFacts } from '../../src/core/plan/sheetFacts.ts';
 import { pathEdges } from '../../src/paper/edges.ts';
 import { nodePress } from '../../src/paper/node.ts';
 import type { Page, Words } from '../../src/paper/page.ts';
@@ -22,9 +20,7 @@ export const words = {
 };
 
 export function inputOf(system: System, paper: PaperName = 'A4', units: UnitSystem = 'metric'): SheetInput {
-  const care = careFor(system, content.care);
-  const dip = dipMarks(system);
-  return { system, plan: planOf(system), words, care, dip, paper, units, day: '2031-05-04' };
+  return { ...sheetFacts(system, content.care), words, paper, units, day: '2031-05-04' };
 }
 
 export async function cardPages(input: SheetInput): Promise<readonly Page[]> {

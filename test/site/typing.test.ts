@@ -1,9 +1,7 @@
 import { execFileSync } from 'node:child_process';
+import { sheetFacts } from '../../src/core/plan/sheetFacts.ts';
 import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { careFor } from '../../src/core/care/routine.ts';
-import { dipMarks } from '../../src/core/plan/dipPlan.ts';
-import { planOf } from '../../src/core/plan/planOf.ts';
 import { nodePress } from '../../src/paper/node.ts';
 import { readContent } from '../../src/schemas/readContent.ts';
 import { readRecord, writeRecord } from '../../src/schemas/systemRecord.ts';
@@ -50,9 +48,7 @@ async function madeHere(record: string, day: string): Promise<Uint8Array> {
   const { system, raw } = checked;
   const { terms, sources } = content;
   const words = { catalogue: content.wording['en'] ?? {}, terms, sources };
-  const care = careFor(system, content.care);
-  const dip = dipMarks(system);
-  const input = { system, plan: planOf(system), words, care, dip, ...raw.sheet, day };
+  const input = { ...sheetFacts(system, content.care), words, ...raw.sheet, day };
   const press = await nodePress();
   const pages = [];
   for await (const page of careCard(input, press.layOut)) pages.push(page);

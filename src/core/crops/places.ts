@@ -28,7 +28,8 @@ const slack_mm = 1e-6;
  * @example placesIn({ form: 'box', length_mm: 1000, width_mm: 1000 }, 200, 100, 'offset') // 23
  */
 export function placesIn(bed: BedOutline, spacing_mm: number, edge_mm: number, rows: Rows): number {
-  return Math.max(0, ...layoutsOf(bed, spacing_mm, edge_mm, rows).map(countIn));
+  const { inner, arrangements } = tried(bed, spacing_mm, edge_mm, rows);
+  return Math.max(0, ...arrangements.map((one) => countIn(inner, spacing_mm, one)));
 }
 
 /** Where a plant stands, from the middle of the bed: along its length and across it. */
@@ -52,72 +53,78 @@ export function plantPlaces_mm(
   edge_mm: number,
   rows: Rows,
 ): readonly PlantPlace[] {
-  const all = layoutsOf(bed, spacing_mm, edge_mm, rows);
-  const most = Math.max(0, ...all.map(countIn));
-  const best = all.find((one) => countIn(one) === most) ?? [];
-  return best.flatMap(({ across_mm, from_mm, first, count }) =>
-    Array.from({ length: count }, (_, index) => ({
+  const { inner, arrangements } = tried(bed, spacing_mm, edge_mm, rows);
+  const counts = arrangements.map((one) => countIn(inner, spacing_mm, one));
+  const best = arrangements[counts.indexOf(Math.max(...counts))];
+  if (best === undefined) return [];
+  return Array.from({ length: best.rows }, (_, row) => row).flatMap((row) => {
+    const { across_mm, from_mm } = rowOf(best, row, spacing_mm);
+    const { first, count } = inRow(halfRow_mm(inner, across_mm), from_mm, spacing_mm);
+    return Array.from({ length: count }, (_, index) => ({
       along_mm: from_mm + (first + index) * spacing_mm,
       across_mm,
-    })),
-  );
+    }));
+  });
 }
 
-/** A row: so many places on a grid that begins at `from_mm`, the first of them the `first` of that grid. */
-type Row = {
-  readonly across_mm: number;
-  readonly from_mm: number;
-  readonly first: number;
-  readonly count: number;
+/** So many rows side by side, on a grid that begins at `start_mm`; every other row may be moved by half a place. */
+type Arrangement = {
+  readonly rows: number;
+  readonly pitch_mm: number;
+  readonly start_mm: number;
+  /** Which rows are moved, those with an even or an odd number. */
+  readonly moved: 'none' | 'even' | 'odd';
 };
 
-function countIn(layout: readonly Row[]): number {
-  return layout.reduce((sum, row) => sum + row.count, 0);
-}
+type Tried = { readonly inner: BedOutline; readonly arrangements: readonly Arrangement[] };
 
-/** Every arrangement that is tried; none where the bed is narrower than its margins. */
-function layoutsOf(
-  bed: BedOutline,
-  spacing_mm: number,
-  edge_mm: number,
-  rows: Rows,
-): readonly (readonly Row[])[] {
+/**
+ * Every arrangement that is tried, in the bed without its margins; none where the bed is narrower than those. The rows
+ * may be moved along: to the middle, by half a place, or flush with the end of the longest row.
+ */
+function tried(bed: BedOutline, spacing_mm: number, edge_mm: number, rows: Rows): Tried {
   if (!(0 < spacing_mm && 0 <= edge_mm && 0 < bed.length_mm && 0 < bed.width_mm)) {
     throw new RangeError(`places in ${bed.length_mm} by ${bed.width_mm} mm, ${spacing_mm}, ${edge_mm}`);
   }
   const across_mm = bed.width_mm - 2 * edge_mm;
   const along_mm = bed.length_mm - 2 * edge_mm;
-  if (across_mm < 0 || along_mm < 0) return [];
-  const inner = { ...bed, length_mm: along_mm, width_mm: across_mm };
+  const inner = { form: bed.form, length_mm: along_mm, width_mm: across_mm };
+  if (across_mm < 0 || along_mm < 0) return { inner, arrangements: [] };
   const pitch_mm = rows === 'square' ? spacing_mm : (spacing_mm * Math.sqrt(3)) / 2;
   const most = Math.floor((across_mm + slack_mm) / pitch_mm) + 1;
-  const counts = most > 1 ? [most, most - 1] : [most];
-  return counts.flatMap((count) => movedAlong(inner, spacing_mm, rowsAt(count, pitch_mm), rows));
+  const arrangements = (most > 1 ? [most, most - 1] : [most]).flatMap((count) => {
+    // The row nearest to the middle is the longest.
+    const longest_mm = halfRow_mm(inner, count % 2 === 1 ? 0 : pitch_mm / 2);
+    return [0, spacing_mm / 2, -longest_mm].flatMap((start_mm) =>
+      movesOf[rows].map((moved): Arrangement => ({ rows: count, pitch_mm, start_mm, moved })),
+    );
+  });
+  return { inner, arrangements };
 }
 
-/** Distance of each row from the middle. */
-function rowsAt(count: number, pitch_mm: number): readonly number[] {
-  return Array.from({ length: count }, (_, index) => (index - (count - 1) / 2) * pitch_mm);
+const movesOf = { square: ['none'], offset: ['even', 'odd'] } as const;
+
+/** A count for every arrangement of every bed in every plan: so no row is kept. */
+function countIn(inner: BedOutline, spacing_mm: number, arrangement: Arrangement): number {
+  let count = 0;
+  for (let row = 0; row < arrangement.rows; row += 1) {
+    const { across_mm, from_mm } = rowOf(arrangement, row, spacing_mm);
+    count += inRow(halfRow_mm(inner, across_mm), from_mm, spacing_mm).count;
+  }
+  return count;
 }
 
-/** The rows may be moved along: to the middle, by half a place, or flush with the end of the longest row. */
-function movedAlong(
-  bed: BedOutline,
+/** How far from the middle a row lies, and where its grid begins. */
+function rowOf(
+  { rows, pitch_mm, start_mm, moved }: Arrangement,
+  row: number,
   spacing_mm: number,
-  at_mm: readonly number[],
-  rows: Rows,
-): readonly (readonly Row[])[] {
-  const longest_mm = Math.max(...at_mm.map((one) => halfRow_mm(bed, one)));
-  const starts_mm = [0, spacing_mm / 2, -longest_mm];
-  return starts_mm.flatMap((start_mm) =>
-    [0, 1].map((moved) =>
-      at_mm.map((across_mm, index) => {
-        const isMoved = rows === 'offset' && index % 2 === moved;
-        const from_mm = start_mm + (isMoved ? spacing_mm / 2 : 0);
-        return { across_mm, from_mm, ...inRow(halfRow_mm(bed, across_mm), from_mm, spacing_mm) };
-      }),
-    ),
-  );
+): { readonly across_mm: number; readonly from_mm: number } {
+  const isMoved = moved === (row % 2 === 0 ? 'even' : 'odd');
+  return {
+    across_mm: (row - (rows - 1) / 2) * pitch_mm,
+    from_mm: start_mm + (isMoved ? spacing_mm / 2 : 0),
+  };
 }
 
 /** Places from one end of a row to the other, on a grid that begins somewhere. */

@@ -161,6 +161,4 @@ export type Plan = {
   readonly tables: readonly Table[];
   readonly traces: readonly Trace[];
   readonly section: Section;
-  /** Of the beds whose form from above is known. */
-  readonly templates: readonly BedTemplate[];
 };

@@ -7,7 +7,6 @@ import type { Figure, Plan } from './figure.ts';
 import { fishFigures } from './fishPlan.ts';
 import { flowPlan } from './flowPlan.ts';
 import { levels } from './levels.ts';
-import { bedTemplates } from './plantingTemplate.ts';
 import { section } from './section.ts';
 import { solidsFigures } from './solidsPlan.ts';
 import { waterKeeping } from './waterKeeping.ts';
@@ -53,7 +52,6 @@ export function planOf(system: System): Plan {
     tables: [...weighingTables(system), ...keeping.tables, ...ahead.tables],
     traces: flow.traces,
     section: section(system, beds, at),
-    templates: bedTemplates(system),
   };
 }
 
