@@ -31,3 +31,15 @@ export function isoWeekOf(number_d: number): IsoWeek {
   const first_d = dayNumber_d(`${String(year).padStart(4, '0')}-01-01`);
   return { year, week: Math.floor((thursday_d - first_d) / 7) + 1, weekday };
 }
+
+/**
+ * The Monday of the week of a day.
+ * @param number_d whole days since 1 January 1970
+ * @returns a day number
+ * @valid every day
+ * @source iso8601 definition of the calendar week
+ * @example mondayOf_d(0) // -3
+ */
+export function mondayOf_d(number_d: number): number {
+  return number_d - isoWeekOf(number_d).weekday + 1;
+}

@@ -88,6 +88,8 @@ export const problemCodes = [
   'labelsUsedUp',
   'rangeOrder',
   'pumpCurveOrder',
+  'seasonLong',
+  'sameCrop',
 ] as const;
 
 export type ProblemCode = (typeof problemCodes)[number];

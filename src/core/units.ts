@@ -41,13 +41,15 @@ export const unitSuffixes = [
   'g_mol',
   'mmol_L',
   'mg_mmol',
+  'h',
+  'week',
+  'weeks',
 ] as const;
 
 export type Unit =
   | (typeof unitSuffixes)[number]
   | 'fish'
   | 'spoons'
-  | 'weeks'
   | 'months'
   | 'plants'
   | 'money'

@@ -7,7 +7,7 @@ import { height, length, line, number, whole } from './fields.ts';
  * How the water moves: `siphon` and `timer` flood and drain in turns; `constantFlood` stands at the lip of the
  * standpipe all the time; `inTank` is a basket of media that stands in the fish tank.
  */
-const bedModes = ['siphon', 'timer', 'constantFlood', 'inTank'] as const;
+export const bedModes = ['siphon', 'timer', 'constantFlood', 'inTank'] as const;
 
 export const bedFile = z.strictObject({
   /** What you call it, so that you find it again on the sheet: "Left half-drum". */

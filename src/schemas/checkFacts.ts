@@ -5,10 +5,9 @@ import { checkPumpCurve } from './checkPumpCurve.ts';
 import type { ClimateFile } from './climate.ts';
 import type { FishFile } from './fish.ts';
 import type { MediaFile } from './media.ts';
-import type { Path } from './schemaAt.ts';
 import type { StartContainerFile, StartPumpFile } from './starts.ts';
 import type { TermFile } from './term.ts';
-import { referenceProblem } from './toSystem.ts';
+import { known, rising } from './sourced.ts';
 
 export function checkFish(fish: FishFile, sources: readonly string[]): readonly Problem[] {
   const { alive_degC, good_degC, limits } = fish;
@@ -84,12 +83,4 @@ function checkBulk(bulk: NonNullable<MediaFile['bulk']>, sources: readonly strin
 
 export function checkTerm(term: TermFile, sources: readonly string[]): readonly Problem[] {
   return term.source === undefined ? [] : known(term.source, ['source'], sources);
-}
-
-function rising(lower: number, upper: number, place: Path, unit: string): readonly Problem[] {
-  return lower <= upper ? [] : [{ code: 'rangeOrder', place, given: String(upper), min: lower, unit }];
-}
-
-function known(source: string, place: Path, sources: readonly string[]): readonly Problem[] {
-  return sources.includes(source) ? [] : [referenceProblem(source, place, sources)];
 }

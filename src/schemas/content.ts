@@ -1,11 +1,14 @@
 /** All content as checked data: what every other room works from. */
 import type { CareTask } from '../core/care/routine.ts';
+import type { Crop } from '../core/crops/crop.ts';
 import type { System } from '../core/system.ts';
+import type { TurnoverTask } from '../core/turnover/turnover.ts';
 import type { Facts } from './facts.ts';
 import type { SourceFile } from './source.ts';
 import type { Starts } from './starts.ts';
 import type { SystemFile } from './systemFile.ts';
 import type { TermFile } from './term.ts';
+import type { TurnoverFile } from './turnoverFile.ts';
 import type { WordingFile } from './wording.ts';
 
 export type ReadSystem = {
@@ -19,8 +22,20 @@ export type ReadSystem = {
   readonly system: System;
 };
 
+export type ReadTurnover = {
+  readonly id: string;
+  readonly file: string;
+  readonly shared: boolean;
+  readonly sheet: TurnoverFile['sheet'];
+  readonly raw: TurnoverFile;
+  readonly task: TurnoverTask;
+};
+
 export type Content = Facts & {
   readonly starts: Starts;
+  readonly crops: Readonly<Record<string, Crop>>;
+  /** In the order of their ids. */
+  readonly turnovers: readonly ReadTurnover[];
   /** In the order of their ids. */
   readonly systems: readonly ReadSystem[];
   readonly sources: Readonly<Record<string, SourceFile>>;

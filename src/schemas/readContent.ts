@@ -4,7 +4,6 @@
  */
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join, resolve, sep } from 'node:path';
-import type * as z from 'zod';
 import type { Problem } from '../core/problem.ts';
 import { type CareFile, careFile, checkCare, tasksOf } from './care.ts';
 import {
@@ -16,29 +15,26 @@ import {
   checkTerm,
 } from './checkFacts.ts';
 import { climateFile } from './climate.ts';
+import { checkCrop, cropFile } from './crop.ts';
+import { collection, cropsOf, type ReadFile, systemsOf, turnoversOf } from './collections.ts';
 import type { Content, ReadSystem } from './content.ts';
 import type { Facts } from './facts.ts';
 import { fishFile } from './fish.ts';
-import { problemsBySchema } from './issues.ts';
 import { mediaFile } from './media.ts';
-import { keyPattern } from './fields.ts';
 import { inOrder } from './problemOrder.ts';
-import { valueAt } from './schemaAt.ts';
 import { sourceFile } from './source.ts';
 import { startContainerFile, startPumpFile } from './starts.ts';
 import { termFile } from './term.ts';
-import { toSystem } from './toSystem.ts';
 import { decodeUtf8 } from './utf8.ts';
-import { withoutNulls } from './withoutNulls.ts';
 import { wordingFile } from './wording.ts';
-import { readYaml, type YamlFile } from './yamlFile.ts';
+import { readYaml } from './yamlFile.ts';
 
 /** Larger files are refused without being read: nobody types two million characters. */
 const mostBytes = 2_000_000;
 
 /**
  * Reads a content folder.
- * @param dir the folder that holds `systems/`, `fish/`, `media/`, `climates/`, `containers/`,
+ * @param dir the folder that holds `systems/`, `turnovers/`, `fish/`, `crops/`, `media/`, `climates/`, `containers/`,
  *   `pumps/`, `sources/`, `terms/` and `wording/`
  * @returns what could be read, and all problems in the order of file and line; content is only to be used for a
  *   build when there are none
@@ -55,6 +51,7 @@ export async function readContent(
   const fish = collection(await read('fish'), fishFile, check(checkFish), problems);
   const media = collection(await read('media'), mediaFile, check(checkMedia), problems);
   const climates = collection(await read('climates'), climateFile, check(checkClimate), problems);
+  const cropFiles = collection(await read('crops'), cropFile, check(checkCrop), problems);
   const containers = collection(
     await read('containers'),
     startContainerFile,
@@ -71,9 +68,15 @@ export async function readContent(
   const facts = { fish: fish.entries, media: media.entries, climates: climates.entries };
   const named = [...fish.names, ...media.names, ...climates.names];
   const systems = systemsOf(await read('systems'), facts, named, problems);
+  const crops = cropsOf(cropFiles.entries);
+  const cropFacts = { crops, climates: climates.entries };
+  const namedCrops = [...cropFiles.names, ...climates.names];
+  const turnovers = turnoversOf(await read('turnovers'), cropFacts, namedCrops, problems);
   return {
     content: {
       ...facts,
+      crops,
+      turnovers,
       starts: { containers: containers.entries, pumps: pumps.entries },
       sources: sources.entries,
       terms: terms.entries,
@@ -99,8 +102,6 @@ export async function readSystem(
   const [system] = file ? systemsOf([file], facts, [], problems) : [];
   return system ? { system } : { problems: inOrder(problems) };
 }
-
-type ReadFile = YamlFile & { readonly file: string; readonly name: string };
 
 async function readFolder(dir: string, folder: string, problems: Problem[]): Promise<readonly ReadFile[]> {
   const shown = `${basename(resolve(dir))}/${folder}`;
@@ -166,69 +167,4 @@ async function bytesOf(path: string): Promise<Uint8Array | number | null> {
   } catch {
     return null;
   }
-}
-
-type Collection<T> = { readonly entries: Readonly<Record<string, T>>; readonly names: readonly string[] };
-
-/** A folder of named things. `names` has those whose file is broken too: they exist, and are not "unknown". */
-function collection<T extends z.ZodType>(
-  files: readonly ReadFile[],
-  schema: T,
-  check: (value: z.output<T>, file: string) => readonly Problem[],
-  problems: Problem[],
-): Collection<z.output<T>> {
-  const entries: Record<string, z.output<T>> = {};
-  for (const { file, name, raw, locate } of files) {
-    if (!keyPattern.test(name)) {
-      problems.push({ code: 'fileName', place: [], given: name, at: { file, line: 1, column: 1 } });
-    }
-    const given = withoutNulls(raw);
-    const bySchema = problemsBySchema(schema, given, []);
-    const found = bySchema.length > 0 ? bySchema : check(schema.parse(given), file);
-    problems.push(...found.map(locate));
-    if (found.length === 0) entries[name] = schema.parse(given);
-  }
-  return { entries, names: files.map((file) => file.name) };
-}
-
-function systemsOf(
-  files: readonly ReadFile[],
-  facts: Facts,
-  existing: readonly string[],
-  problems: Problem[],
-): readonly ReadSystem[] {
-  const fileOfId = new Map<string, string>();
-  const systems = files.flatMap(({ file, name, raw, locate }) => {
-    const result = toSystem(raw, facts);
-    const found = [
-      ...nameProblems(raw, name, file, fileOfId),
-      ...('problems' in result ? result.problems : []),
-    ];
-    problems.push(...found.filter((problem) => !namesBrokenFile(problem, existing)).map(locate));
-    if ('problems' in result) return [];
-    const { system, raw: filled } = result;
-    return [{ id: system.id, file, shared: filled.shared, sheet: filled.sheet, raw: filled, system }];
-  });
-  return systems.sort((a, b) => (a.id < b.id ? -1 : 1));
-}
-
-/** A fish or media whose own file has a problem is there all the same: one problem, told once. */
-function namesBrokenFile(problem: Problem, existing: readonly string[]): boolean {
-  return problem.code === 'reference' && existing.includes(problem.given ?? '');
-}
-
-function nameProblems(
-  raw: unknown,
-  name: string,
-  file: string,
-  fileOfId: Map<string, string>,
-): readonly Problem[] {
-  const id = valueAt(raw, ['id']);
-  if (typeof id !== 'string' || id === '') return [];
-  const problems: Problem[] = [];
-  if (id !== name) problems.push({ code: 'fileName', place: ['id'], given: id, meant: name });
-  const other = fileOfId.get(id);
-  if (other !== undefined) problems.push({ code: 'sameId', place: ['id'], given: id, other });
-  else fileOfId.set(id, file);
-  return problems;
 }

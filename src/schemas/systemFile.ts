@@ -112,7 +112,7 @@ const tapFile = z.strictObject({
   disinfectant: z.enum(['none', 'chlorine', 'chloramine', 'unknown']).default('unknown'),
 });
 
-const sheetOptions = z.strictObject({
+export const sheetOptions = z.strictObject({
   /** The paper in your printer: A4 or Letter. */
   paper: z.enum(['A4', 'Letter']).default('A4'),
   /** metric: litres, grams, millimetres. us: US gallons, pounds and ounces, inches. */

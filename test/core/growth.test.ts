@@ -1,154 +1,183 @@
+/** How crops grow at a place: what must hold whatever the figures, and what a grower knows. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dateOf, dayNumber_d, dayOf } from '../../src/core/calendar.ts';
-import type { Plan } from '../../src/core/plan/figure.ts';
-import { planOf } from '../../src/core/plan/planOf.ts';
-import { countedWarmth_degC, massAfter_g, warmthTo_degC_d } from '../../src/core/stocking/growth.ts';
-import type { System } from '../../src/core/system.ts';
-import { noteSentence } from '../../src/wording/note.ts';
-import { demoSystem, english } from '../demoSystems.ts';
+import { dayNumber_d } from '../../src/core/calendar.ts';
+import type { Crop } from '../../src/core/crops/crop.ts';
+import { dayLength_h } from '../../src/core/crops/dayLength.ts';
+import { type Grown, grown, type GrowingPlace } from '../../src/core/crops/growth.ts';
+import { daysAt_d, thermalTime_degC_d } from '../../src/core/crops/thermalTime.ts';
+import { ofDay_degC } from '../../src/core/crops/warmth.ts';
+import { readContent } from '../../src/schemas/readContent.ts';
 
-const masses = fc.double({ min: 0.5, max: 5000, noNaN: true });
-const coefficients = fc.double({ min: 0.05, max: 5, noNaN: true });
-const warmths = fc.double({ min: 0, max: 20_000, noNaN: true });
+const { content } = await readContent('content');
+const crops = Object.values(content.crops);
 
-describe('growth by warmth', () => {
-  test('there and back is the same mass', () => {
-    fc.assert(
-      fc.property(masses, masses, coefficients, (from_g, to_g, by) => {
-        fc.pre(from_g <= to_g);
-        const again_g = massAfter_g(from_g, by, warmthTo_degC_d(from_g, to_g, by));
-        expect(again_g / to_g).toBeCloseTo(1, 9);
-      }),
-    );
-  });
+function placeOf(id: string, change: Partial<GrowingPlace> = {}): GrowingPlace {
+  const climate = content.climates[id];
+  if (climate === undefined) throw new Error(`no climate ${id}`);
+  const { latitude, min_degC, max_degC } = climate;
+  const mean_degC = min_degC.map((min, month) => (min + (max_degC[month] ?? min)) / 2);
+  return {
+    ...{ latitude, mean_degC, night_degC: min_degC, water_degC: null },
+    ...{ nursery: 'outdoors', shortDays: 'slow', ...change },
+  };
+}
 
-  test('warmth in two parts is warmth in one, and more warmth is never a lighter fish', () => {
-    fc.assert(
-      fc.property(masses, coefficients, warmths, warmths, (mass_g, by, one, two) => {
-        const parts_g = massAfter_g(massAfter_g(mass_g, by, one), by, two);
-        const whole_g = massAfter_g(mass_g, by, one + two);
-        expect(parts_g / whole_g).toBeCloseTo(1, 9);
-        expect(whole_g).toBeGreaterThanOrEqual(massAfter_g(mass_g, by, one) * (1 - 1e-12));
-      }),
-    );
-  });
+function crop(id: string): Crop {
+  const one = content.crops[id];
+  if (one === undefined) throw new Error(`no crop ${id}`);
+  return one;
+}
 
-  test('refuses what is no fish and no warmth', () => {
-    expect(() => massAfter_g(0, 1, 1)).toThrow(RangeError);
-    expect(() => massAfter_g(1, Number.NaN, 1)).toThrow(RangeError);
-    expect(() => warmthTo_degC_d(1, 2, 0)).toThrow(RangeError);
-    expect(() => countedWarmth_degC(100, 20, 30)).toThrow(RangeError);
-  });
-});
+function even(degC: number, change: Partial<GrowingPlace> = {}): GrowingPlace {
+  const months = Array.from({ length: 12 }, () => degC);
+  return {
+    ...{ latitude: 10, mean_degC: months, night_degC: months, water_degC: null },
+    ...{ nursery: 'outdoors', shortDays: 'slow', ...change },
+  };
+}
 
-describe('days of the calendar', () => {
-  test('run from one to the next, there and back', () => {
-    fc.assert(
-      fc.property(fc.integer({ min: -700_000, max: 2_900_000 }), (number) => {
-        const iso = dateOf(number);
-        expect(dayOf(iso), iso).not.toBeNull();
-        expect(dayNumber_d(iso)).toBe(number);
-        // The platform's own calendar is the judge.
-        expect(new Date(number * 86_400_000).toISOString().slice(0, 10)).toBe(iso);
-      }),
-    );
-  });
+const spring = dayNumber_d('2031-04-01');
+const growing = (of: Grown): Extract<Grown, { state: 'grows' }> => {
+  if (of.state === 'never') throw new Error(`never: ${of.why}`);
+  return of;
+};
 
-  test('that are none are refused', () => {
-    for (const wrong of ['2031-02-29', '2031-13-01', '2031-04-31', '2031-4-3', 'soon', '']) {
-      expect(dayOf(wrong), wrong).toBeNull();
+describe('every crop', () => {
+  test('takes the days of its own file at the warmth in which those hold', () => {
+    for (const one of crops) {
+      const { low, high } = one.days_degC;
+      const found = growing(grown(one, even((low + high) / 2), spring));
+      expect(found.ready_d - found.plantOut_d).toBe(Math.ceil(one.bed_d.likely));
+      expect(found.plantOut_d - spring).toBe(Math.ceil(one.nursery_d?.likely ?? 0));
     }
-    expect(dayOf('2032-02-29')).toEqual({ year: 2032, month: 2, day: 29 });
   });
-});
 
-const ibc = demoSystem('hollow-lane-ibc').system;
-const trout = demoSystem('old-tank-as-sump').system;
-
-function figure(plan: Plan, key: string) {
-  const found = plan.figures[key];
-  if (found === undefined) throw new Error(`no ${key}`);
-  return found;
-}
-
-function withFish(system: System, change: Partial<NonNullable<System['fish']>>): System {
-  if (system.fish === null) throw new Error('no fish');
-  return { ...system, fish: { ...system.fish, ...change } };
-}
-
-const said = (plan: Plan, key: string): readonly string[] =>
-  figure(plan, key).notes.map((note) => noteSentence(note, english, 'metric').replaceAll('\u00a0', ' '));
-
-describe('when the fish are grown', () => {
-  test('is a range of weeks, the late end first on paper, told as weeks of the calendar', () => {
-    const plan = planOf(ibc);
-    const { low, high, value, safeSide } = figure(plan, 'harvestWeeks');
-    expect(safeSide).toBe('up');
-    expect(value).toBe(high);
-    expect(low).toBeLessThan(Number(high));
-    expect(said(plan, 'harvestWeeks')[0]).toBe(
-      'The first about the week of 4 Jan 2027, the last about the week of 22 Feb 2027. Weigh a sample; a hungry, crowded or cold fish takes longer.',
+  test('never takes longer where it is warmer, up to its best', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...crops),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (one, a, b) => {
+          const from = Math.max(one.germination.least_degC, one.base_degC + 2);
+          const to = Math.min(one.best_degC.high, one.germination.most_degC);
+          const at = (share: number) => grown(one, even(from + share * (to - from)), spring);
+          const [cool, warm] = [at(Math.min(a, b)), at(Math.max(a, b))];
+          if (cool.state === 'grows') expect(growing(warm).ready_d).toBeLessThanOrEqual(cool.ready_d);
+        },
+      ),
     );
   });
 
-  test('follows the seasons of the place where there is one: in winter trout in cold air stand still', () => {
-    const months = planOf(trout).tables.find((one) => one.key === 'fishMonths')?.rows ?? [];
-    const at = (label: string) => months.find((row) => row[0] === label);
-    expect(at('2026-12')?.[3]).toBe(at('2027-01')?.[3]);
-    expect(Number(at('2027-06')?.[3])).toBeGreaterThan(Number(at('2027-05')?.[3]));
-  });
-
-  test('is not told for a kind whose growth nobody has printed: those are weighed', () => {
-    const plan = planOf(demoSystem('bent-fork-stock-tank').system);
-    expect(figure(plan, 'harvestWeeks').value).toBeNull();
-    expect(said(plan, 'harvestWeeks')[0]).toContain('Weigh ten fish every two weeks');
-  });
-
-  test('is never, in water too cold, and no date pretends', () => {
-    const plan = planOf({ ...ibc, water: { ...ibc.water, now_degC: 18 } });
-    expect(figure(plan, 'harvestWeeks').value).toBeNull();
-    expect(said(plan, 'harvestWeeks')[0]).toContain('not grown within three years');
-  });
-
-  test('is never in water in which they are not fed, whatever warmth their growth was measured in', () => {
-    const cold = planOf({ ...trout, climate: null, water: { ...trout.water, now_degC: 9 } });
-    expect(trout.fish?.species.growth?.from_degC).toBeLessThan(9);
-    expect(trout.fish?.species.noFeedBelow_degC).toBeGreaterThan(9);
-    expect(figure(cold, 'harvestWeeks').value).toBeNull();
-  });
-
-  test('is now, for fish that are grown', () => {
-    expect(figure(planOf(withFish(ibc, { massNow_g: 500 })), 'harvestWeeks').value).toBe(0);
-  });
-});
-
-describe('the month when the feed first meets a limit', () => {
-  test('comes no later with more fish', () => {
-    const months = [6, 12, 24, 48].map(
-      (present) => figure(planOf(withFish(ibc, { present })), 'feedLimitMonths').value ?? Infinity,
+  test('is picked in order, within what its file says, at any place on any day', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...crops),
+        fc.constantFrom(...Object.keys(content.climates)),
+        fc.integer({ min: 0, max: 730 }),
+        fc.constantFrom('slow' as const, 'ignored' as const),
+        (one, climate, day, shortDays) => {
+          const found = grown(one, placeOf(climate, { shortDays }), spring + day);
+          if (found.state === 'never') return;
+          const days = [found.sow_d, found.plantOut_d, ...found.picks_d];
+          for (const [at, value] of days.entries()) {
+            expect(Number.isInteger(value)).toBe(true);
+            expect(value).toBeGreaterThanOrEqual(days[at - 1] ?? 0);
+          }
+          expect(found.readyFrom_d).toBeLessThanOrEqual(found.ready_d);
+          expect(found.ready_d).toBeLessThanOrEqual(found.readyTo_d);
+          expect(found.ready_d - found.plantOut_d).toBeLessThanOrEqual(Math.ceil(3 * one.bed_d.likely));
+        },
+      ),
     );
-    expect(months).toEqual([...months].sort((a, b) => b - a));
-    expect(new Set(months).size).toBeGreaterThan(1);
   });
 
-  test('names the limit', () => {
-    expect(said(planOf(ibc), 'feedLimitMonths')[0]).toContain('more than leafy beds of this size take up');
-    expect(said(planOf(withFish(ibc, { present: 2 })), 'feedLimitMonths')[0]).toContain('No limit');
+  test('grows alike on both halves of the earth, half a year apart', () => {
+    const turned = (months: readonly number[]) => [...months.slice(6), ...months.slice(0, 6)];
+    for (const one of crops.slice(0, 12)) {
+      const north = placeOf('madrid');
+      const south = {
+        ...north,
+        latitude: -north.latitude,
+        mean_degC: turned(north.mean_degC),
+        night_degC: turned(north.night_degC),
+      };
+      const here = grown(one, north, spring);
+      const there = grown(one, south, dayNumber_d('2031-10-01'));
+      expect(there.state).toBe(here.state);
+      if (here.state === 'grows' && there.state === 'grows')
+        expect(Math.abs(there.ready_d - there.sow_d - (here.ready_d - here.sow_d))).toBeLessThanOrEqual(3);
+    }
   });
 });
 
-describe('a kind that does not stand the seasons of the place', () => {
-  test('is told so before anybody reads a date: tilapia outdoors where winters are cold', () => {
-    const outdoors = { ...ibc, climate: demoSystem('old-tank-as-sump').system.climate ?? null };
-    expect(said(planOf(outdoors), 'harvestWeeks').join(' ')).toContain('these fish die below 14 °C');
-    expect(said(planOf(outdoors), 'feedLimitMonths')[0]).toContain('colder than these fish live in');
+describe('a grower knows', () => {
+  test('that nothing is picked outdoors in a northern winter', () => {
+    for (const one of crops) {
+      const found = grown(one, placeOf('helsinki'), dayNumber_d('2031-11-15'));
+      expect(found.state).toBe('never');
+    }
   });
 
-  test('gets no feed in water in which somebody is to be called', () => {
-    const months = planOf(trout).tables.find((one) => one.key === 'fishMonths')?.rows ?? [];
-    const july = months.find((row) => row[0] === '2027-07');
-    expect(july?.slice(5)).toEqual([0, 0, 'meetsHeat']);
-    expect(said(planOf(trout), 'harvestWeeks').join(' ')).toContain('above 17 °C these fish get no feed');
+  test('that lettuce does not come up, or bolts, in the hot tropics all year', () => {
+    for (const climate of ['bangkok', 'subang', 'joaoPessoa'])
+      for (let week = 0; week < 52; week += 1) {
+        const found = grown(crop('lettuceHead'), placeOf(climate), spring + 7 * week);
+        expect(found.state === 'never' || found.mayBolt === 'yes').toBe(true);
+      }
+  });
+
+  test('that water which is warmer than the air brings the picking forward', () => {
+    const place = placeOf('deBilt', { nursery: { even_degC: 18 } });
+    const warm = { ...place, water_degC: place.mean_degC.map((degC) => degC + 4) };
+    const cold = growing(grown(crop('lettuceHead'), place, spring));
+    expect(growing(grown(crop('lettuceHead'), warm, spring)).ready_d).toBeLessThan(cold.ready_d);
+  });
+
+  test('that short days slow crops down, and no sun at all stops them', () => {
+    const warm = { latitude: 50, night_degC: even(15).mean_degC };
+    const december = dayNumber_d('2031-11-20');
+    const slow = growing(grown(crop('spinach'), even(16, warm), december));
+    const lit = growing(grown(crop('spinach'), even(16, { ...warm, shortDays: 'ignored' }), december));
+    expect(slow.ready_d).toBeGreaterThan(lit.ready_d + 14);
+    const polar = grown(crop('spinach'), even(16, { latitude: 85, shortDays: 'ignored' }), december);
+    expect(polar.state).toBe('never');
+  });
+
+  test('that seed in cold ground does not come up', () => {
+    expect(grown(crop('bushBean'), even(9), spring)).toMatchObject({ state: 'never', why: 'noGermination' });
+    expect(grown(crop('basil'), even(36), spring)).toMatchObject({ state: 'never', why: 'noGermination' });
+  });
+
+  test('that frost kills what is tender', () => {
+    const cold = even(18, { night_degC: even(2).mean_degC });
+    expect(grown(crop('basil'), cold, spring)).toMatchObject({ state: 'never', why: 'frost' });
+  });
+});
+
+describe('at the edges', () => {
+  test('the day has no hours in the polar night and all in the polar day', () => {
+    expect(dayLength_h(80, 355)).toBe(0);
+    expect(dayLength_h(80, 172)).toBe(24);
+    expect(dayLength_h(-80, 172)).toBe(0);
+    expect(dayLength_h(90, 172)).toBe(24);
+    expect(() => dayLength_h(91, 1)).toThrow(RangeError);
+  });
+
+  test('at or below the base nothing is gained, and nothing ends', () => {
+    expect(thermalTime_degC_d(4, 4, 22)).toBe(0);
+    expect(daysAt_d(406, 3, 4, 22)).toBe(Number.POSITIVE_INFINITY);
+    expect(() => thermalTime_degC_d(10, 22, 22)).toThrow(RangeError);
+    expect(() => daysAt_d(0, 10, 4, 22)).toThrow(RangeError);
+  });
+
+  test('the warmth of a day lies between that of two months, and is theirs in their middles', () => {
+    const months = [0, 2, 5, 9, 13, 16, 18, 17, 14, 10, 5, 2];
+    expect(ofDay_degC(months, dayNumber_d('2031-07-16'))).toBeCloseTo(18, 0);
+    const first = ofDay_degC(months, dayNumber_d('2031-05-01'));
+    expect(first).toBeGreaterThan(9);
+    expect(first).toBeLessThan(13);
+    expect(() => ofDay_degC([1, 2], 0)).toThrow(RangeError);
   });
 });

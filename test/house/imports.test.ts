@@ -24,6 +24,7 @@ const mayTakeFrom: Readonly<Record<string, readonly string[]>> = {
   schemas: ['schemas', 'core'],
   sheets: ['sheets', 'drawing', 'wording', 'core', 'paper'],
   paper: ['paper'],
+  solver: ['solver', 'core'],
 };
 
 /** Rooms at the end of the row: they take from those above; of each other only what stands here. */

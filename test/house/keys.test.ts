@@ -7,6 +7,7 @@ import { sheetFacts } from '../../src/core/plan/sheetFacts.ts';
 import { volumeStep } from '../../src/core/geometry/volumeStep.ts';
 import type { Plan, Step } from '../../src/core/plan/figure.ts';
 import { planOf } from '../../src/core/plan/planOf.ts';
+import type { Note } from '../../src/core/note.ts';
 import type { System } from '../../src/core/system.ts';
 import type { Sheet } from '../../src/paper/layOut.ts';
 import type { Page } from '../../src/paper/page.ts';
@@ -188,9 +189,18 @@ describe('a sentence', () => {
     }
   });
 
+  test('is there for every caution of a crop, and none is idle', () => {
+    const cautions = new Set(Object.values(content.crops).flatMap((crop) => crop.cautions));
+    expect(cautions.size).toBeGreaterThan(3);
+    for (const code of cautions) {
+      const note: Note = { code, level: 'caution', numbers: {}, words: { crop: 'X' }, source: 'fromMemory' };
+      expect(noteSentence(note, catalogue, 'metric')).toContain('X');
+    }
+  });
+
   test('is there for every note that the core can write', () => {
     const codes = core
-      .filter((file) => file.path.startsWith('src/core/plan/'))
+      .filter((file) => /^src\/core\/(plan|turnover)\//.test(file.path))
       .flatMap((file) => literalsOf(file, 'code'));
     expect(codes.length).toBeGreaterThan(15);
     expect(unknown(codes, group('notes'), 'has no sentence under notes')).toEqual([]);

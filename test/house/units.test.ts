@@ -15,6 +15,7 @@ import {
 
 /** Names of files where an underscore means something else, each with the reason. */
 const otherMeaning: Readonly<Record<string, string>> = {
+  'src/solver/highs.ts': 'names options of a package',
   'src/schemas/wrongUnit.ts': 'lists units of other people, to tell them ours',
 };
 
@@ -28,6 +29,17 @@ const unitless: Readonly<Record<string, string>> = {
   pHAtCarbonDioxide: 'pH and pK have no unit',
   numberOf: 'the value of any figure, in the unit of that figure',
   placesIn: 'a count of whole places',
+  dayOfYear: 'the number of a day in its year',
+  placesOf: 'a count of whole places',
+  weekFrom: 'the number of a week',
+  restWeeks: 'a count of weeks',
+  sizeOf: 'a count of whole places',
+  clearedOf: 'a count of whole places',
+  lengthOf: 'a count of whole places',
+  worthMet: 'a count of wishes',
+  worthIn: 'a count of wishes',
+  unitsFor: 'a count of plant units',
+  cellsOf: 'a count of cells',
   reynolds: 'a ratio',
   frictionFactor: 'a ratio',
   twoK: 'a ratio, in velocity heads',

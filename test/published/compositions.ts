@@ -2,6 +2,9 @@
  * Sums that others print with several steps in them, each made of shipped formulas only. A case says `of:` and the
  * name of one of these instead of `formula:`; it then counts for the formulas named in `checks`.
  */
+import { dayNumber_d } from '../../src/core/calendar.ts';
+import { daysAt_d } from '../../src/core/crops/thermalTime.ts';
+import { mondayOf_d } from '../../src/core/isoWeek.ts';
 import { volume_L } from '../../src/core/geometry/container.ts';
 import { cylinderVolume_L } from '../../src/core/geometry/cylinder.ts';
 import { depthWhere_mm } from '../../src/core/geometry/depthWhere.ts';
@@ -31,8 +34,21 @@ export const compositions: Readonly<Record<string, Composition>> = {
   roomOfSolid_L: { checks: ['waterBelow_L'], of: roomOfSolid_L },
   oxygenBroughtIn_g_d: { checks: ['bedCeiling_g_d'], of: oxygenBroughtIn_g_d },
   unionisedNitrogen_mg_L: { checks: ['unionisedOfMix_mg_L'], of: unionisedNitrogen_mg_L },
+  daysPerLeaf_d: { checks: ['daysAt_d', 'thermalTime_degC_d'], of: daysPerLeaf_d },
+  dayOfWeek_d: { checks: ['mondayOf_d'], of: dayOfWeek_d },
   dutyOnSquare_L_h: { checks: ['dutyFlow_L_h'], of: dutyOnSquare_L_h },
 };
+
+/** From one leaf to the next, from the thermal time of a leaf and the base. */
+function daysPerLeaf_d(leaf_degC_d: number, mean_degC: number, base_degC: number): number {
+  return daysAt_d(leaf_degC_d, mean_degC, base_degC, 30);
+}
+
+/** Monday is 1. */
+function dayOfWeek_d(date: string): number {
+  const day_d = dayNumber_d(date);
+  return day_d - mondayOf_d(day_d) + 1;
+}
 
 /** A drum filled to a depth while it stands, then laid down: how deep the water is now. */
 function lyingAfterStanding_mm(diameter_mm: number, length_mm: number, depth_mm: number): number {

@@ -49,6 +49,7 @@ const printed: Readonly<Record<string, { readonly ours: string; readonly factor:
   min: { ours: 's', factor: 60 },
   h: { ours: 'min', factor: 60 },
   d: { ours: 'd', factor: 1 },
+  hoursOfDay: { ours: 'h', factor: 1 },
   degreeDays: { ours: 'degC_d', factor: 1 },
   W: { ours: 'W', factor: 1 },
   'kWh/d': { ours: 'kWh_d', factor: 1 },

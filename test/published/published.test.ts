@@ -7,6 +7,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { z } from 'zod';
 import { dayNumber_d } from '../../src/core/calendar.ts';
+import { dayLength_h } from '../../src/core/crops/dayLength.ts';
 import { boxArea_m2, boxVolume_L } from '../../src/core/geometry/box.ts';
 import { area_m2, depthAt_mm, rim_L, volume_L, width_mm } from '../../src/core/geometry/container.ts';
 import { circleArea_m2, cylinderVolume_L } from '../../src/core/geometry/cylinder.ts';
@@ -85,6 +86,7 @@ const formulas: Readonly<Record<string, (...inputs: never[]) => number>> = {
   circleArea_m2,
   cyclingDose_g,
   cylinderVolume_L,
+  dayLength_h,
   dayNumber_d,
   dechlorinator_g,
   depthAt_mm,

@@ -25,6 +25,7 @@ export async function readWith(files: Readonly<Record<string, string | Uint8Arra
       'care',
       'climates',
       'containers',
+      'crops',
       'pumps',
       'fish',
       'media',
@@ -35,6 +36,7 @@ export async function readWith(files: Readonly<Record<string, string | Uint8Arra
       await cp(join(realContent, folder), join(dir, folder), { recursive: true });
     }
     await mkdir(join(dir, 'systems'));
+    await mkdir(join(dir, 'turnovers'));
     for (const [name, text] of Object.entries(files)) {
       await mkdir(dirname(join(dir, name)), { recursive: true });
       await writeFile(join(dir, name), text);

@@ -32,6 +32,19 @@ export function placesIn(bed: BedOutline, spacing_mm: number, edge_mm: number, r
   return Math.max(0, ...arrangements.map((one) => countIn(inner, spacing_mm, one)));
 }
 
+/**
+ * From the wall to the first plant: half a place, or the middle of a bed that is narrower.
+ * @param outline the bed from above
+ * @param spacing_mm from plant to plant
+ * @returns mm
+ * @valid every outline
+ * @source commonPractice
+ * @example plantEdge_mm({ form: 'box', length_mm: 1000, width_mm: 150 }, 200) // 75
+ */
+export function plantEdge_mm(outline: BedOutline, spacing_mm: number): number {
+  return Math.min(spacing_mm, outline.length_mm, outline.width_mm) / 2;
+}
+
 /** Where a plant stands, from the middle of the bed: along its length and across it. */
 export type PlantPlace = { readonly along_mm: number; readonly across_mm: number };
 

@@ -1,5 +1,5 @@
 /** Planting: places in each bed, and the feed that its plants want. */
-import { type BedOutline, placesIn, type Rows } from '../crops/places.ts';
+import { type BedOutline, placesIn, plantEdge_mm, type Rows } from '../crops/places.ts';
 import { wetDepth_mm } from '../geometry/rim.ts';
 import { chord_mm } from '../geometry/lyingCylinder.ts';
 import { surfaceAt, surfaceDiameter_mm } from '../geometry/surface.ts';
@@ -60,19 +60,6 @@ export function plantingTables(beds: readonly BedPlan[]): readonly Table[] {
 function placesAt(outline: BedOutline, spacing_mm: number, rows: Rows): number {
   if (outline.width_mm === 0) return 0;
   return placesIn(outline, spacing_mm, plantEdge_mm(outline, spacing_mm), rows);
-}
-
-/**
- * From the wall to the first plant: half a place, or the middle of a bed that is narrower.
- * @param outline the bed from above
- * @param spacing_mm from plant to plant
- * @returns mm
- * @valid every outline
- * @source commonPractice
- * @example plantEdge_mm({ form: 'box', length_mm: 1000, width_mm: 150 }, 200) // 75
- */
-export function plantEdge_mm(outline: BedOutline, spacing_mm: number): number {
-  return Math.min(spacing_mm, outline.length_mm, outline.width_mm) / 2;
 }
 
 /**

@@ -1,9 +1,9 @@
 /** A bed as a template: its outline at the height at which is planted, and a place for every plant. */
 import { bedRim_mm } from '../crops/bedRim.ts';
-import { placesIn, plantPlaces_mm, type Rows } from '../crops/places.ts';
+import { placesIn, plantEdge_mm, plantPlaces_mm, type Rows } from '../crops/places.ts';
 import type { System } from '../system.ts';
 import type { BedTemplate } from './figure.ts';
-import { leafy, outlineOf, plantEdge_mm } from './plantingPlan.ts';
+import { leafy, outlineOf } from './plantingPlan.ts';
 
 /**
  * The templates of a system: for each bed whose form from above is known and that holds a plant at all.

@@ -66,6 +66,8 @@ export const mediaSurface_m2_m3: SourcedRange = { low: 150, likely: 250, high: 4
 
 /** Feed that a square metre of leafy plants takes in a day; the two sources disagree. */
 export const leafyFeed_g_m2_d = { low: 40, high: 50, source: 'fao589' } as const;
+/** The same of fruiting plants. */
+export const fruitingFeed_g_m2_d = { low: 50, high: 80, source: 'fao589' } as const;
 export const leafyFeedTrial_g_m2_d = { low: 15, high: 42, source: 'endut2010' } as const;
 
 /** Alkalinity under which the pH can fall within days. The lower end of a range from memory. */

@@ -1,0 +1,25 @@
+/** Something that a plan is to be best at. */
+import type { Counts } from './counts.ts';
+import type { Entry } from './rows.ts';
+import type { Column, Row } from './solver.ts';
+import type { StageName } from './turnover.ts';
+
+/** To be made as small as it can be, without giving up anything that the aims before it have reached. */
+export type Aim = {
+  readonly name: StageName;
+  /** Columns and rows that only this aim needs; its columns follow those that are there already. */
+  readonly columns: readonly Column[];
+  readonly rows: readonly Row[];
+  /** What is made small, less `offset`. */
+  readonly entries: readonly Entry[];
+  readonly offset: number;
+  /** Values of its own columns. */
+  readonly fill: (counts: Counts) => readonly number[];
+  readonly value: (counts: Counts) => number;
+  /** Columns that cannot help this aim: they stay as they are. */
+  readonly unused: ReadonlySet<number>;
+  /** No plan whatever is smaller than this. */
+  readonly least: number;
+  /** whole: its value is a whole number, so that a bound may be rounded up to one. */
+  readonly steps: 'whole' | 'any';
+};

@@ -1,0 +1,170 @@
+/** Which places each batch stands on. A crop never moves; what is sown together stands in one strip where it can. */
+import { type Batch, sizeOf, type Together, togetherIn } from './batches.ts';
+import { clearedOf } from './bedKinds.ts';
+import type { Counts } from './counts.ts';
+import { freeRuns, type Ground, groundOf, hold, lengthOf, type Run } from './ground.ts';
+import type { Season } from './season.ts';
+import type { Relaxed } from './turnover.ts';
+
+/** A batch, or the part of it that stands in a run. */
+export type Placed = { readonly batch: Batch; readonly run: Run };
+
+export type Assigned = { readonly placed: readonly Placed[]; readonly relaxed: readonly Relaxed[] };
+
+/** Of runs that are long enough the one to take: the tightest, the one nearest to the edge, or the one just vacated. */
+const manners = ['tight', 'edge', 'vacated'] as const;
+type Manner = (typeof manners)[number];
+
+/**
+ * Places for all batches. Room there is always: the counts keep to it, and places that are held from a week to a week can
+ * be given out in the order of the first weeks. Wishes about which places may have to be given up; of three ways to give
+ * them out the one that gives up least is taken.
+ * @param season the season
+ * @param counts units of each choice
+ * @param standing where fixed batches stand already
+ * @returns a run or several for each batch, and which wishes were given up where
+ * @valid every season whose counts keep its rows
+ * @source geometry
+ */
+export function assigned(season: Season, counts: Counts, standing: readonly Placed[]): Assigned {
+  const all = togetherIn(season, counts);
+  const tried = manners.map((manner) => laidOut(season, all, standing, manner));
+  return tried.reduce((best, one) => (one.relaxed.length < best.relaxed.length ? one : best));
+}
+
+type Desk = {
+  readonly season: Season;
+  readonly ground: Ground;
+  readonly manner: Manner;
+  readonly widest: number;
+  readonly placed: Placed[];
+  readonly relaxed: Relaxed[];
+};
+
+function laidOut(
+  season: Season,
+  all: readonly Together[],
+  standing: readonly Placed[],
+  manner: Manner,
+): Assigned {
+  const widest = Math.max(1, ...season.units.map(({ places }) => places));
+  const desk: Desk = { season, ground: groundOf(season.task), manner, widest, placed: [], relaxed: [] };
+  const stands = new Map(standing.map(({ batch, run }) => [batch.choice, run]));
+  for (const group of all) {
+    const known = group.batches.filter(({ choice }) => stands.has(choice));
+    for (const placed of standing)
+      if (known.some(({ choice }) => choice === placed.batch.choice)) take(desk, placed);
+    const rest = group.batches.filter(({ choice }) => !stands.has(choice));
+    if (rest.length > 0) place(desk, { ...group, batches: rest });
+  }
+  return { placed: desk.placed, relaxed: desk.relaxed };
+}
+
+function take(desk: Desk, placed: Placed): void {
+  const { batch, run } = placed;
+  const { to_week, wish } = batch.choice;
+  hold(desk.ground, run, { family: familyOf(desk, wish), to_week, until_week: batch.until_week });
+  desk.placed.push(placed);
+}
+
+function familyOf({ season }: Desk, wish: number): string {
+  return season.task.wishes[wish]?.crop.family ?? '';
+}
+
+/** All in one strip; else each batch in one; else in pieces. */
+function place(desk: Desk, group: Together): void {
+  const whole = runFor(desk, group, sizeOf(group), group.batches);
+  if (whole !== null) {
+    let first = whole.first;
+    for (const batch of group.batches) {
+      take(desk, { batch, run: { bed: whole.bed, first, last: first + batch.places - 1 } });
+      first += batch.places;
+    }
+    return;
+  }
+  for (const batch of group.batches) {
+    const run = runFor(desk, group, batch.places, [batch]);
+    if (run === null) inPieces(desk, group, batch);
+    else take(desk, { batch, run: { ...run, last: run.first + batch.places - 1 } });
+  }
+}
+
+/** The best run of at least so many places that gives no wish up. */
+function runFor(desk: Desk, group: Together, places: number, batches: readonly Batch[]): Run | null {
+  const runs = freeRuns(desk.ground, bedsOf(desk, group), wantedBy(desk, group, 'kept')).filter(
+    (run) => lengthOf(run) >= places && mayClear(desk, run.bed, batches),
+  );
+  return runs.length === 0
+    ? null
+    : runs.reduce((best, run) => (rank(desk, run) < rank(desk, best) ? run : best));
+}
+
+function rank({ manner, ground }: Desk, run: Run): number {
+  if (manner === 'tight') return lengthOf(run);
+  if (manner === 'edge') return run.first;
+  return -(ground.free_week[run.bed]?.[run.first] ?? 0);
+}
+
+function bedsOf({ season }: Desk, { kind }: Together): readonly number[] {
+  return season.kinds[kind]?.beds ?? [];
+}
+
+function wantedBy(
+  desk: Desk,
+  { from_week, batches }: Together,
+  family: 'kept' | 'given up',
+): { readonly week: number; readonly family: string | null } {
+  const isKept = family === 'kept' && desk.season.task.rotation === 'wanted';
+  return { week: from_week, family: isKept ? familyOf(desk, batches[0]?.choice.wish ?? 0) : null };
+}
+
+function mayClear({ season, ground, widest }: Desk, bed: number, batches: readonly Batch[]): boolean {
+  const of = season.task.beds[bed];
+  if (of === undefined) return false;
+  const most = clearedOf(of, widest);
+  const weeks = new Set(batches.map(({ choice }) => choice.to_week));
+  return [...weeks].every((week) => {
+    const own = batches.reduce((sum, { choice, places }) => sum + (choice.to_week === week ? places : 0), 0);
+    return own + (ground.lifted[bed]?.[week] ?? 0) <= most;
+  });
+}
+
+/** Longest runs first; the family's wish is given up only for what finds no room otherwise, and the strip with it. */
+function inPieces(desk: Desk, group: Together, batch: Batch): void {
+  let left = batch.places;
+  for (const family of ['kept', 'given up'] as const) {
+    const runs = freeRuns(desk.ground, bedsOf(desk, group), wantedBy(desk, group, family));
+    const longest = [...runs].sort((a, b) => Number(fits(b)) - Number(fits(a)) || lengthOf(b) - lengthOf(a));
+    for (const run of longest) {
+      if (left === 0) break;
+      const taken = Math.min(left, lengthOf(run));
+      giveUp(desk, batch, run.bed, { family, isWhole: taken === batch.places });
+      take(desk, { batch, run: { ...run, last: run.first + taken - 1 } });
+      left -= taken;
+    }
+  }
+  if (left > 0) throw new RangeError(`${left} places are missing in week ${group.from_week}`);
+
+  function fits(run: Run): boolean {
+    return mayClear(desk, run.bed, [batch]);
+  }
+}
+
+function giveUp(
+  desk: Desk,
+  batch: Batch,
+  bed: number,
+  { family, isWhole }: { readonly family: 'kept' | 'given up'; readonly isWhole: boolean },
+): void {
+  const { wish, from_week, to_week } = batch.choice;
+  const crop = desk.season.task.wishes[wish]?.crop.id ?? '';
+  const add = (one: Relaxed['wish'], week: number): void => {
+    const isKnown = desk.relaxed.some(
+      (other) => other.wish === one && other.crop === crop && other.bed === bed && other.week === week,
+    );
+    if (!isKnown) desk.relaxed.push({ wish: one, crop, bed, week });
+  };
+  if (!isWhole) add('oneStrip', from_week);
+  if (family === 'given up' && desk.season.task.rotation === 'wanted') add('family', from_week);
+  if (!mayClear(desk, bed, [batch])) add('clearing', to_week);
+}

@@ -1,0 +1,46 @@
+/** Third: few days of sowing. */
+import type { Aim } from './aim.ts';
+import type { Counts } from './counts.ts';
+import type { Model } from './model.ts';
+import type { Season } from './season.ts';
+
+/**
+ * Weeks in which something is sown.
+ * @param season the season
+ * @param model its programme
+ * @param first number of the aim's first column
+ * @returns the aim
+ * @valid one day of sowing a week
+ * @source geometry
+ */
+export function daysAim(season: Season, model: Model, first: number): Aim {
+  const free = season.choices
+    .map((choice, column) => ({ choice, column, most: model.columns[column]?.upper ?? 0 }))
+    .filter(({ choice }) => !season.fixed.has(choice));
+  const weeks = [...new Set(free.map(({ choice }) => choice.sow_week))].sort((a, b) => a - b);
+  const at = new Map(weeks.map((week, index) => [week, first + index]));
+  const sown = (counts: Counts): ReadonlySet<number> =>
+    new Set(free.filter(({ column }) => (counts[column] ?? 0) > 0).map(({ choice }) => choice.sow_week));
+  return {
+    name: 'days',
+    columns: weeks.map(() => ({ cost: 0, lower: 0, upper: 1, kind: 'whole' })),
+    rows: free.map(({ choice, column, most }) => ({
+      lower: Number.NEGATIVE_INFINITY,
+      upper: 0,
+      entries: [
+        [column, 1],
+        [at.get(choice.sow_week) ?? first, -most],
+      ],
+    })),
+    entries: weeks.map((_, index) => [first + index, 1]),
+    offset: 0,
+    unused: new Set(),
+    least: 0,
+    fill: (counts) => {
+      const used = sown(counts);
+      return weeks.map((week) => (used.has(week) ? 1 : 0));
+    },
+    value: (counts) => sown(counts).size,
+    steps: 'whole',
+  };
+}

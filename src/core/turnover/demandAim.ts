@@ -1,0 +1,67 @@
+/** First: as many wishes met as there can be. */
+import type { Aim } from './aim.ts';
+import { type Counts, pickedUnits, worthMet } from './counts.ts';
+import type { Model } from './model.ts';
+import { unitsByStep, unitsFor, worthIn } from './need.ts';
+import type { Entry } from './rows.ts';
+import type { Season } from './season.ts';
+
+/**
+ * Wishes that are left unmet, by what they are worth.
+ * @param season the season
+ * @param model its programme
+ * @returns the aim
+ * @valid every season
+ * @source commonPractice
+ */
+export function demandAim(season: Season, model: Model): Aim {
+  const all = season.needs.flat().reduce((sum, need) => sum + worthIn(need, unitsFor(need)), 0);
+  return {
+    name: 'demand',
+    columns: [],
+    rows: [],
+    entries: model.met.flatMap(({ need, steps }) =>
+      steps.map((column, at): Entry => [column, -(need[at]?.worth ?? 0)]),
+    ),
+    offset: all,
+    unused: longer(season),
+    least: 0,
+    fill: () => [],
+    value: (counts) => Math.max(0, all - worthMet(season, counts)),
+    steps: 'any',
+  };
+}
+
+/**
+ * Choices that are picked in the same weeks as another, but planted earlier: they take more of the bed and give no more.
+ * Where the cells of the nursery are counted, an earlier planting may still be of use.
+ */
+function longer({ choices, fixed, task }: Season): ReadonlySet<number> {
+  const found = new Set<number>();
+  if (task.nurseryCells !== null) return found;
+  const best = new Map<string, number>();
+  for (const [column, choice] of choices.entries()) {
+    if (fixed.has(choice)) continue;
+    const key = [choice.wish, choice.kind, ...choice.pick_weeks].join(' ');
+    const other = best.get(key);
+    const isShorter = other === undefined || choice.from_week > (choices[other]?.from_week ?? 0);
+    if (isShorter) best.set(key, column);
+    const beaten = isShorter ? other : column;
+    if (beaten !== undefined) found.add(beaten);
+  }
+  return found;
+}
+
+/**
+ * Values of the columns that count met wishes.
+ * @param season the season
+ * @param model its programme
+ * @param counts units of each choice
+ * @returns values in the order of those columns
+ * @valid whole units
+ * @source geometry
+ */
+export function metValues(season: Season, model: Model, counts: Counts): readonly number[] {
+  const picked = pickedUnits(season, counts);
+  return model.met.flatMap(({ wish, week, need }) => unitsByStep(need, picked[wish]?.[week] ?? 0));
+}

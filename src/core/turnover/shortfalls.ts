@@ -1,0 +1,93 @@
+/** What is wanted, what is picked, and why less is picked. */
+import { type BedKind, mayGrow } from './bedKinds.ts';
+import { type Grows, plantings } from './choices.ts';
+import { type Counts, pickedUnits } from './counts.ts';
+import type { Season } from './season.ts';
+import type { CropWeeks, ShortBy, Shortfall } from './turnover.ts';
+import { isHoliday, weekFrom } from './weeks.ts';
+
+/** Less than this of a wish is nothing anybody could pick. */
+const slack = 1e-6;
+/** So many weeks before the season it would have had to begin, at most. */
+const before_weeks = 40;
+
+/**
+ * Wanted and picked, by crop and week.
+ * @param season the season
+ * @param counts units of each choice
+ * @returns one entry a wish
+ * @valid every season
+ * @source geometry
+ */
+export function cropWeeks(season: Season, counts: Counts): readonly CropWeeks[] {
+  const units = pickedUnits(season, counts);
+  return season.task.wishes.map(({ crop, unit, perWeek }, wish) => {
+    const amount = season.units[wish]?.amount ?? 0;
+    return {
+      crop: crop.id,
+      unit,
+      wanted: Array.from({ length: season.task.weeks }, (_, week) => perWeek[week] ?? 0),
+      picked: (units[wish] ?? []).map((count) => count * amount),
+    };
+  });
+}
+
+/**
+ * Wishes that are not met, each with the reason.
+ * @param season the season
+ * @param crops what is wanted and picked
+ * @param grows how long a crop takes
+ * @returns by crop and week
+ * @valid every season
+ * @source commonPractice
+ */
+export function shortfalls(season: Season, crops: readonly CropWeeks[], grows: Grows): readonly Shortfall[] {
+  return crops.flatMap(({ crop, unit, wanted, picked }, wish) => {
+    const why = reasons(season, wish, grows);
+    return wanted.flatMap((amount, week) => {
+      const got = picked[week] ?? 0;
+      if (got >= amount * (1 - slack)) return [];
+      return [{ crop, unit, week, wanted: amount, picked: got, why: why(week) }];
+    });
+  });
+}
+
+function reasons(season: Season, wish: number, grows: Grows): (week: number) => ShortBy {
+  const { task, kinds, choices } = season;
+  const possible = new Set(
+    choices.filter((choice) => choice.wish === wish).flatMap(({ pick_weeks }) => pick_weeks),
+  );
+  const early = readyBefore(season, wish, grows);
+  const isRefused = !kinds.some((kind) => fits(season, kind, wish));
+  return (week) => {
+    if (isRefused) return 'refused';
+    if (possible.has(week)) return 'room';
+    if (isHoliday(task, week)) return 'holiday';
+    return early.has(week) ? 'tooEarly' : 'season';
+  };
+}
+
+function fits({ task, units }: Season, kind: BedKind, wish: number): boolean {
+  const crop = task.wishes[wish]?.crop;
+  return crop !== undefined && mayGrow(crop, kind) && (units[wish]?.places ?? 1) <= kind.places;
+}
+
+/** Weeks of the season in which something could be picked if it had been sown before the season. */
+function readyBefore({ task }: Season, wish: number, grows: Grows): ReadonlySet<number> {
+  const crop = task.wishes[wish]?.crop;
+  if (crop === undefined) return new Set();
+  const earlier = {
+    ...task,
+    firstMonday_d: task.firstMonday_d - before_weeks * 7,
+    weeks: before_weeks + task.weeks,
+    holidays: [],
+  };
+  const found = new Set<number>();
+  for (const { grown } of plantings(earlier, crop, grows)) {
+    if (grown.sow_d >= task.firstMonday_d) continue;
+    const last_d = Math.max(grown.standsTo_d, ...grown.picks_d);
+    const last = Math.max(weekFrom(task, grown.ready_d), weekFrom(task, last_d + 1) - 1);
+    for (let week = weekFrom(task, grown.ready_d); week <= last; week += 1) found.add(week);
+  }
+  return found;
+}

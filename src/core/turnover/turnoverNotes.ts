@@ -1,0 +1,102 @@
+/** What a person must know about a plan, as notes. */
+import type { Note } from '../note.ts';
+import { bedKinds, mayGrow } from './bedKinds.ts';
+import type { PlantedWeek, Relaxed, Shortfall, Sowing, TurnoverTask } from './turnover.ts';
+
+type Made = {
+  readonly sowings: readonly Sowing[];
+  readonly short: readonly Shortfall[];
+  readonly planted: readonly PlantedWeek[];
+  readonly relaxed: readonly Relaxed[];
+};
+
+/**
+ * Notes of a plan: crops that may not grow here, roots that stay, heat, feed that does not fit, and cautions of crops.
+ * @param task a checked task
+ * @param made what the plan says
+ * @returns notes, the weightiest first
+ * @valid every plan
+ * @source commonPractice
+ */
+export function turnoverNotes(task: TurnoverTask, made: Made): readonly Note[] {
+  return [
+    ...refusals(task, made),
+    ...longRoots(task),
+    ...bolting(task, made),
+    ...feed(task, made),
+    ...cautions(task),
+  ];
+}
+
+function refusals(task: TurnoverTask, { short }: Made): readonly Note[] {
+  const refused = new Set(short.filter(({ why }) => why === 'refused').map(({ crop }) => crop));
+  const kinds = bedKinds(task);
+  return task.wishes
+    .filter(({ crop }) => refused.has(crop.id))
+    .map(({ crop }) => ({
+      code: kinds.some((kind) => mayGrow(crop, kind)) ? 'cropTooWide' : 'cropRefusedStill',
+      level: 'stop',
+      numbers: {},
+      words: { crop: crop.name },
+      source: 'commonPractice',
+    }));
+}
+
+/** Roots that stay for months clog a bed that drains, too; there it is the person's choice. */
+function longRoots(task: TurnoverTask): readonly Note[] {
+  const kinds = bedKinds(task);
+  return task.wishes
+    .filter(({ crop }) => crop.stays === 'long' && kinds.some((kind) => mayGrow(crop, kind)))
+    .map(({ crop }) => ({
+      code: 'cropLongRoots',
+      level: 'caution',
+      numbers: {},
+      words: { crop: crop.name },
+      source: 'commonPractice',
+    }));
+}
+
+function bolting(task: TurnoverTask, { sowings }: Made): readonly Note[] {
+  return task.wishes.flatMap(({ crop }): readonly Note[] => {
+    const hot = sowings.filter((one) => one.crop === crop.id && one.mayBolt === 'yes').length;
+    if (hot === 0 || crop.bolts_degC === null) return [];
+    const numbers = { sowings: hot, bolts_degC: crop.bolts_degC };
+    return [
+      {
+        code: 'cropMayBolt',
+        level: 'caution',
+        numbers,
+        words: { crop: crop.name },
+        source: crop.sources['bolts_degC'] ?? 'fromMemory',
+      },
+    ];
+  });
+}
+
+function feed({ feed_g_d }: TurnoverTask, { planted }: Made): readonly Note[] {
+  if (feed_g_d === null) return [];
+  const more = planted.filter(({ feedHigh_g_d }) => feedHigh_g_d < feed_g_d).length;
+  const less = planted.filter(({ feedLow_g_d }) => feedLow_g_d > feed_g_d).length;
+  return [
+    ...(more > 0 ? [feedNote('feedMoreThanPlants', more, feed_g_d)] : []),
+    ...(less > 0 ? [feedNote('plantsMoreThanFeed', less, feed_g_d)] : []),
+  ];
+}
+
+function feedNote(code: string, weeks: number, feed_g_d: number): Note {
+  return { code, level: 'caution', numbers: { weeks, feed_g_d }, source: 'fao589' };
+}
+
+function cautions({ wishes }: TurnoverTask): readonly Note[] {
+  return wishes.flatMap(({ crop }) =>
+    crop.cautions.map(
+      (code): Note => ({
+        code,
+        level: 'caution',
+        numbers: {},
+        words: { crop: crop.name },
+        source: crop.sources['cautions'] ?? 'commonPractice',
+      }),
+    ),
+  );
+}

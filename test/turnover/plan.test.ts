@@ -1,0 +1,149 @@
+/** What holds for every plan of every season, and what happens at the edges. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { faultsIn } from '../../src/core/turnover/faults.ts';
+import type { TurnoverPlan, TurnoverTask } from '../../src/core/turnover/turnover.ts';
+import { turnoverPlans } from '../../src/core/turnover/turnoverPlan.ts';
+import { nodeSolver } from '../../src/solver/node.ts';
+import { cropOf, fixedGrowth, tasks } from './tasks.ts';
+
+const solver = await nodeSolver();
+const means = { grows: fixedGrowth, solver, most_s: 1 };
+
+function lastPlan(task: TurnoverTask): TurnoverPlan {
+  const plan = [...turnoverPlans(task, means)].at(-1);
+  if (plan === undefined) throw new Error('no plan');
+  return plan;
+}
+
+const some = tasks({ crops: 5, weeks: 16, places: 30, most: 12 });
+const [sample] = fc.sample(some, { seed: 7, numRuns: 1 });
+if (sample === undefined) throw new Error('no sample');
+const lettuce = cropOf('lettuce', {
+  ...{ nursery: 14, bed: 28, stands: 7, cuts: 1, regrow: 0, spacing: 200, family: 'Asteraceae' },
+});
+
+function season(change: Partial<TurnoverTask>): TurnoverTask {
+  return {
+    ...(sample as TurnoverTask),
+    ...{ weeks: 20, nurseryCells: null, holidays: [], rest_d: 3, rotation: 'wanted' },
+    beds: [{ name: 'Bed', mode: 'siphon', places: 40, area_m2: 1.6 }],
+    wishes: [{ crop: lettuce, unit: 'head', perWeek: Array.from({ length: 20 }, () => 4) }],
+    ...change,
+  };
+}
+
+describe('every plan', () => {
+  test('has none of the faults that it is looked at for', () => {
+    fc.assert(
+      fc.property(some, (task) => {
+        for (const plan of turnoverPlans(task, means)) expect(faultsIn(plan)).toEqual([]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('is no worse than the one of the stage before', () => {
+    fc.assert(
+      fc.property(some, (task) => {
+        const picked = (plan: TurnoverPlan): number => plan.short.length;
+        const plans = [...turnoverPlans(task, means)];
+        const last = plans.at(-1);
+        expect(plans).toHaveLength(5);
+        // Later stages move plants about, but give up no wish that the first stage has met.
+        const met = plans[1]?.stages[0]?.value ?? 0;
+        for (const plan of plans.slice(1)) expect(plan.stages[0]?.value).toBeCloseTo(met, 9);
+        expect(last === undefined ? 0 : picked(last)).toBeGreaterThanOrEqual(0);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('is seen through when it is spoilt', () => {
+    const plan = lastPlan(season({}));
+    expect(plan.sowings.length).toBeGreaterThan(5);
+    const [first, ...others] = plan.sowings;
+    const spoilt = (change: object): TurnoverPlan => ({
+      ...plan,
+      sowings: first === undefined ? [] : [{ ...first, ...change }, ...others],
+    });
+    const twin = { ...first, id: 'twin' } as (typeof plan.sowings)[number];
+    expect(faultsIn({ ...plan, sowings: [...plan.sowings, twin] })).toContain('doubleBooked');
+    expect(faultsIn(spoilt({ seeds: 1 }))).toContain('seedSum');
+    expect(faultsIn(spoilt({ plants: 400 }))).toContain('plantSum');
+    expect(faultsIn(spoilt({ picks: [] }))).toContain('harvestSum');
+    const strips = first?.strips.map((strip) => ({ ...strip, last: strip.last + 100 }));
+    expect(faultsIn(spoilt({ strips }))).toContain('tooManyPlaces');
+    const hasty = first?.strips.map((strip) => ({ ...strip, restTo_week: strip.to_week - 1 }));
+    expect(faultsIn(spoilt({ strips: hasty }))).toContain('noRest');
+    const away = { ...plan.task, holidays: [{ name: 'Away', from_week: 0, to_week: 19 }] };
+    expect(faultsIn({ ...plan, task: away })).toContain('workOnHoliday');
+    expect(faultsIn({ ...plan, planted: plan.planted.map((week) => ({ ...week, places: 40 })) })).toContain(
+      'littlesLaw',
+    );
+  });
+});
+
+describe('at the edges', () => {
+  test('nothing wanted is an empty bed, and no shortfall', () => {
+    const plan = lastPlan(season({ wishes: [{ crop: lettuce, unit: 'head', perWeek: [0, 0, 0] }] }));
+    expect([plan.sowings, plan.short]).toEqual([[], []]);
+  });
+
+  test('a bed of one place grows one plant at a time', () => {
+    const plan = lastPlan(season({ beds: [{ name: 'Pot', mode: 'siphon', places: 1, area_m2: 0.04 }] }));
+    expect(plan.sowings.length).toBeGreaterThan(1);
+    expect(Math.max(...plan.planted.map(({ places }) => places))).toBe(1);
+    expect(plan.short.some(({ why }) => why === 'room')).toBe(true);
+  });
+
+  test('ten thousand places and sixty crops still make a plan', () => {
+    const wishes = Array.from({ length: 60 }, (_, at) => ({
+      crop: { ...lettuce, id: `crop${at}` },
+      unit: 'head' as const,
+      perWeek: Array.from({ length: 20 }, () => 20 + at),
+    }));
+    const beds = [{ name: 'Field', mode: 'siphon' as const, places: 10_000, area_m2: 400 }];
+    const plan = lastPlan(season({ wishes, beds }));
+    expect(plan.sowings.length).toBeGreaterThan(60);
+  });
+
+  test('more wanted than there is room for says how much is missing, week by week', () => {
+    const perWeek = Array.from({ length: 20 }, () => 200);
+    const plan = lastPlan(season({ wishes: [{ crop: lettuce, unit: 'head', perWeek }] }));
+    expect(plan.sowings.length).toBeGreaterThan(0);
+    const late = plan.short.filter(({ week }) => week > 8);
+    expect(late.length).toBeGreaterThan(5);
+    for (const { wanted, picked, why } of late) {
+      expect(picked).toBeLessThan(wanted);
+      expect(why).toBe('room');
+    }
+  });
+
+  test('the first weeks of a season are too early, not too full', () => {
+    const plan = lastPlan(season({}));
+    expect(plan.short.length).toBeGreaterThan(0);
+    expect([...new Set(plan.short.map(({ why }) => why))]).toEqual(['tooEarly']);
+  });
+
+  test('in holidays nothing is sown, planted or picked', () => {
+    const plan = lastPlan(season({ holidays: [{ name: 'Away', from_week: 9, to_week: 10 }] }));
+    const weeks = plan.sowings.flatMap(({ from_week, picks }) => [
+      from_week,
+      ...picks.map(({ week }) => week),
+    ]);
+    expect(weeks.filter((week) => week === 9 || week === 10)).toEqual([]);
+    expect(plan.calendar[9]?.holiday).toBe('Away');
+  });
+
+  test('roots that stay are refused where the water stands, with the reason', () => {
+    const mint = { ...lettuce, id: 'mint', name: 'Mint', stays: 'long' as const };
+    const wishes = [{ crop: mint, unit: 'head' as const, perWeek: Array.from({ length: 20 }, () => 1) }];
+    const still = [{ name: 'Bed', mode: 'constantFlood' as const, places: 40, area_m2: 1.6 }];
+    const refused = lastPlan(season({ wishes, beds: still }));
+    expect(refused.sowings).toEqual([]);
+    expect(refused.notes.map(({ code }) => code)).toContain('cropRefusedStill');
+    expect([...new Set(refused.short.map(({ why }) => why))]).toEqual(['refused']);
+    expect(lastPlan(season({ wishes })).notes.map(({ code }) => code)).toContain('cropLongRoots');
+  });
+});
