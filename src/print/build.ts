@@ -12,7 +12,7 @@ import { problemLine } from '../wording/problem.ts';
 import { clearUp, freshFolder, swapIn } from './freshFolder.ts';
 import { handsFor, printAll } from './printAll.ts';
 import { pictureChoices, type Pictures } from './printSystem.ts';
-import type { PrintAnswer } from './printWorker.ts';
+import type { PrintAnswer } from './order.ts';
 import { buildPages, shareSheets } from './site.ts';
 
 const { values: told } = parseArgs({
@@ -47,7 +47,7 @@ async function run(): Promise<number> {
     if (refused.length > 0) return refuse(refused);
     await swapIn(fresh, target);
     say(
-      `Done. To publish: ${told.out}/site. To print: ${told.out}/print, ${content.systems.length} systems.`,
+      `Done. To publish: ${told.out}/site. To print: ${told.out}/print, ${content.systems.length} systems and ${content.turnovers.length} seasons.`,
     );
     return 0;
   } catch (error) {
@@ -68,7 +68,7 @@ async function make(content: Content, fresh: string): Promise<readonly string[]>
   const job = { words, care, day: dayOfPrinting(), folder: printed, pictures, dpi };
   const started = performance.now();
   const answers = await printAll(
-    content.systems,
+    content,
     job,
     ({ done, of, pages }) => progress(`Sheets: ${done} of ${of}, ${pages} pages`),
     stopped.signal,

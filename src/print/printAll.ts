@@ -1,10 +1,10 @@
 /** Prints every sheet of every system on all cores and tells how far it is. */
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import type { ReadSystem } from '../schemas/content.ts';
+import type { Content } from '../schemas/content.ts';
 import { allSheets } from '../sheets/allSheets.ts';
 import type { PrintJob } from './printSystem.ts';
-import type { Order, PrintAnswer } from './printWorker.ts';
+import { type Order, type PrintAnswer, seasonSheets } from './order.ts';
 
 export type Progress = { readonly done: number; readonly of: number; readonly pages: number };
 
@@ -14,17 +14,19 @@ export function handsFor(sheets: number): number {
 }
 
 /**
- * Prints all systems; sheets that cannot be printed come back with the reason, all of them.
+ * Prints all systems and seasons, the seasons first as they take longest; sheets that cannot be printed come back with the reason, all of them.
  * @param told called after each sheet with how far it is
  * @param stop ends the work at once; what was asked for then throws its reason
  */
 export async function printAll(
-  systems: readonly ReadSystem[],
+  { systems, turnovers }: Pick<Content, 'systems' | 'turnovers'>,
   job: PrintJob,
   told: (progress: Progress) => void,
   stop: AbortSignal,
 ): Promise<readonly PrintAnswer[]> {
-  const waiting = systems.flatMap((of): Order[] => allSheets.map(({ id }) => ({ of, sheet: id })));
+  const seasons = turnovers.map((of): Order => ({ of, sheet: seasonSheets }));
+  const sheets = systems.flatMap((of) => allSheets.map(({ id }): Order => ({ of, sheet: id })));
+  const waiting = [...seasons, ...sheets];
   const count = waiting.length;
   const answers: PrintAnswer[] = [];
   let pages = 0;

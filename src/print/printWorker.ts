@@ -1,36 +1,38 @@
 /** One of several threads that print at the same time: gets a sheet, prints it, says so, gets the next. */
 import { parentPort, workerData } from 'node:worker_threads';
+import type { Solver } from '../core/turnover/solver.ts';
 import { nodePress } from '../paper/node.ts';
-import type { ReadSystem } from '../schemas/content.ts';
+import { nodeSolver } from '../solver/node.ts';
 import { allSheets } from '../sheets/allSheets.ts';
-import type { SheetId } from '../sheets/sheetKind.ts';
+import { type Order, type PrintAnswer, seasonSheets } from './order.ts';
 import { type PrintJob, printSheet } from './printSystem.ts';
+import { printTurnover } from './printTurnover.ts';
 import { whyNotPrinted } from './whyNotPrinted.ts';
-
-export type Order = { readonly of: ReadSystem; readonly sheet: SheetId };
-
-/** What comes back for each sheet: its pages, none where the system has nothing for it, or why it cannot be printed. */
-export type PrintAnswer = {
-  readonly file: string;
-  readonly sheet: SheetId;
-  readonly pages: number;
-  readonly refused: string | null;
-};
 
 const job: PrintJob = workerData;
 const press = nodePress();
+let solver: Promise<Solver> | null = null;
 
 parentPort?.on('message', async (order: Order) => {
   parentPort?.postMessage(await answer(order));
 });
 
-async function answer({ of, sheet }: Order): Promise<PrintAnswer> {
+async function answer(order: Order): Promise<PrintAnswer> {
+  const { of, sheet } = order;
   const told = { file: of.file, sheet, pages: 0, refused: null };
   try {
-    const kind = allSheets.find(({ id }) => id === sheet);
-    if (kind === undefined) throw new RangeError(`there is no sheet ${sheet}`);
-    return { ...told, pages: await printSheet(kind, of, job, await press) };
+    return { ...told, pages: await printed(order) };
   } catch (error) {
     return { ...told, refused: whyNotPrinted(error, of.raw, job.words.catalogue) };
   }
+}
+
+async function printed(order: Order): Promise<number> {
+  if (order.sheet === seasonSheets) {
+    solver ??= nodeSolver();
+    return printTurnover(order.of, job, await press, await solver);
+  }
+  const kind = allSheets.find(({ id }) => id === order.sheet);
+  if (kind === undefined) throw new RangeError(`there is no sheet ${order.sheet}`);
+  return printSheet(kind, order.of, job, await press);
 }

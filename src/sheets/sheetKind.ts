@@ -28,17 +28,18 @@ export type SheetId =
   | `wall-poster-${WallSize}`
   | `wall-poster-${WallSize}-tiles`;
 
-export type SheetKind = {
-  readonly id: SheetId;
+/** A kind of sheet of a system, or of whatever else sheets are made from. */
+export type SheetKind<Input = SheetInput, Id extends string = SheetId> = {
+  readonly id: Id;
   /** What it is called where sheets are chosen from. */
-  readonly name: (input: SheetInput) => string;
-  readonly title: (input: SheetInput) => string;
+  readonly name: (input: Input) => string;
+  readonly title: (input: Input) => string;
   /** What it is for, as the PDF tells it. */
-  readonly subject: (input: SheetInput) => string;
+  readonly subject: (input: Input) => string;
   /** Page after page; the press says what fits. */
-  readonly pages: (input: SheetInput, layOut: LayOut) => AsyncGenerator<Page, void, void>;
+  readonly pages: (input: Input, layOut: LayOut) => AsyncGenerator<Page, void, void>;
   /** Whether the system has anything to put on it. */
-  readonly fits: (input: SheetInput) => 'yes' | 'no';
+  readonly fits: (input: Input) => 'yes' | 'no';
   /** true: to be printed at its own size. */
   readonly scale: 'true' | 'fit';
   /** none: only its PDF is written; pages that are put together from paper have no use as pictures. */

@@ -15,6 +15,15 @@ export function sheetPrint(
   pages: readonly Page[],
   record: string,
 ): Print {
+  return { ...plainPrint(kind, input, pages), attachment: carriedRecord(input, record) };
+}
+
+/** The print of any sheet, without anything attached. */
+export function plainPrint<Input extends { readonly day: string }>(
+  kind: SheetKind<Input, string>,
+  input: Input,
+  pages: readonly Page[],
+): Print {
   return {
     pages,
     title: kind.title(input),
@@ -22,7 +31,6 @@ export function sheetPrint(
     subject: kind.subject(input),
     date: input.day,
     scale: kind.scale,
-    attachment: carriedRecord(input, record),
   };
 }
 

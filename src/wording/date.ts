@@ -12,3 +12,8 @@ export function monthText(iso: string, catalogue: Catalogue): string {
   const [year = '', month = ''] = iso.split('-');
   return `${say(catalogue, `months.${month}`)} ${year}`;
 }
+
+/** "28" from "2031-04-28". */
+export function dayOfMonth(iso: string): string {
+  return String(Number(iso.slice(8)));
+}

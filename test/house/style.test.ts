@@ -33,10 +33,8 @@ const usedFromOutside: Readonly<Record<string, string>> = {
   'src/paper/layOut.ts draw': 'tests of the press measure what the engine drew, before words are joined',
   'src/paper/node.ts nodeParts': 'tests of the press look at its parts one by one',
   'src/paper/pdfContent.ts pdfNumber': 'how a number stands in a PDF is tested by itself',
-  'src/wording/iCalendar.ts iCalendar': 'waits for the files of a crop turnover plan',
   'src/wording/iCalendar.ts escaped': 'how a text stands in the file is held to the examples of the standard',
   'src/wording/iCalendar.ts folded': 'how a line is cut is tested by itself',
-  'src/wording/csv.ts csv': 'waits for the files of a crop turnover plan',
 };
 
 function anyProblems(file: SourceFile): readonly string[] {

@@ -29,7 +29,6 @@ const unitless: Readonly<Record<string, string>> = {
   pHAtCarbonDioxide: 'pH and pK have no unit',
   numberOf: 'the value of any figure, in the unit of that figure',
   placesIn: 'a count of whole places',
-  dayOfYear: 'the number of a day in its year',
   placesOf: 'a count of whole places',
   weekFrom: 'the number of a week',
   restWeeks: 'a count of weeks',

@@ -2,7 +2,7 @@
 import type { Crop } from './crop.ts';
 import { dayLength_h } from './dayLength.ts';
 import { thermalTime_degC_d } from './thermalTime.ts';
-import { dayOfYear, ofDay_degC } from './warmth.ts';
+import { intoYear_d, ofDay_degC } from './warmth.ts';
 
 export type GrowingPlace = {
   /** Degrees, north above zero. */
@@ -129,7 +129,7 @@ function pace(crop: Crop, mean_degC: number): number {
 }
 
 function light({ shortDays, latitude }: GrowingPlace, day_d: number): number {
-  const hours_h = dayLength_h(latitude, dayOfYear(day_d));
+  const hours_h = dayLength_h(latitude, intoYear_d(day_d) + 1);
   if (hours_h === 0) return 0;
   return shortDays === 'slow' && hours_h < shortDay_h ? shortDayPace : 1;
 }

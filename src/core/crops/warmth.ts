@@ -1,38 +1,37 @@
 /** How warm a day of the year is, between the means of its months. */
-import { dateOf, dayNumber_d } from '../calendar.ts';
 
-/** The middle of January, as a day of the year. */
-const firstMiddle_d = 15;
-const month_d = 365.25 / 12;
+/** Mean length of a year, so that no leap day has to be counted. */
+const year_d = 365.2425;
+const month_d = year_d / 12;
+/** From the beginning of a month to its middle. */
+const middle_d = month_d / 2;
 
 /**
  * A figure of the year on one day: on a straight line from the middle of one month to the middle of the next.
  * @param months twelve means, January first
  * @param day_d a day number of dayNumber_d
  * @returns degrees Celsius
- * @valid means that change slowly; the peak of a month is cut a little
+ * @valid means that change slowly; the peak of a month is cut a little; within a day of the calendar
  * @throws RangeError unless there are twelve
  * @source geometry
- * @example ofDay_degC([0, 10, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0], 15) // 0
+ * @example ofDay_degC([0, 10, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0], 0) // 0
  */
 export function ofDay_degC(months: readonly number[], day_d: number): number {
   if (months.length !== 12) throw new RangeError(`${months.length} months`);
-  const at = (dayOfYear(day_d) - 1 - firstMiddle_d + 365.25) / month_d;
+  const at = (intoYear_d(day_d) - middle_d + year_d) / month_d;
   const before = Math.floor(at);
-  const share = at - before;
   const from_degC = months[before % 12] ?? 0;
-  return from_degC + share * ((months[(before + 1) % 12] ?? 0) - from_degC);
+  return from_degC + (at - before) * ((months[(before + 1) % 12] ?? 0) - from_degC);
 }
 
 /**
- * Which day of its year a day is.
+ * Days since the year began.
  * @param day_d a day number of dayNumber_d
- * @returns 1 to 366
- * @valid years 1 to 9999
+ * @returns 0 to 365
+ * @valid within a day of the calendar
  * @source geometry
- * @example dayOfYear(58) // 59
+ * @example intoYear_d(58) // 58
  */
-export function dayOfYear(day_d: number): number {
-  const year = dateOf(day_d).slice(0, 4);
-  return day_d - dayNumber_d(`${year}-01-01`) + 1;
+export function intoYear_d(day_d: number): number {
+  return ((day_d % year_d) + year_d) % year_d;
 }

@@ -3,7 +3,7 @@ import { type BedKind, mayGrow } from './bedKinds.ts';
 import { type Grows, plantings } from './choices.ts';
 import { type Counts, pickedUnits } from './counts.ts';
 import type { Season } from './season.ts';
-import type { CropWeeks, ShortBy, Shortfall } from './turnover.ts';
+import type { CropWeeks, ShortBy, Shortfall, TurnoverTask } from './turnover.ts';
 import { isHoliday, weekFrom } from './weeks.ts';
 
 /** Less than this of a wish is nothing anybody could pick. */
@@ -32,18 +32,21 @@ export function cropWeeks(season: Season, counts: Counts): readonly CropWeeks[] 
   });
 }
 
+/** By wish, the weeks in which something could be picked if it had been sown before the season. */
+export type Early = readonly ReadonlySet<number>[];
+
 /**
  * Wishes that are not met, each with the reason.
  * @param season the season
  * @param crops what is wanted and picked
- * @param grows how long a crop takes
+ * @param early what could have been ready
  * @returns by crop and week
  * @valid every season
- * @source commonPractice
+ * @source geometry
  */
-export function shortfalls(season: Season, crops: readonly CropWeeks[], grows: Grows): readonly Shortfall[] {
+export function shortfalls(season: Season, crops: readonly CropWeeks[], early: Early): readonly Shortfall[] {
   return crops.flatMap(({ crop, unit, wanted, picked }, wish) => {
-    const why = reasons(season, wish, grows);
+    const why = reasons(season, wish, early[wish] ?? new Set());
     return wanted.flatMap((amount, week) => {
       const got = picked[week] ?? 0;
       if (got >= amount * (1 - slack)) return [];
@@ -52,12 +55,11 @@ export function shortfalls(season: Season, crops: readonly CropWeeks[], grows: G
   });
 }
 
-function reasons(season: Season, wish: number, grows: Grows): (week: number) => ShortBy {
+function reasons(season: Season, wish: number, early: ReadonlySet<number>): (week: number) => ShortBy {
   const { task, kinds, choices } = season;
   const possible = new Set(
     choices.filter((choice) => choice.wish === wish).flatMap(({ pick_weeks }) => pick_weeks),
   );
-  const early = readyBefore(season, wish, grows);
   const isRefused = !kinds.some((kind) => fits(season, kind, wish));
   return (week) => {
     if (isRefused) return 'refused';
@@ -72,22 +74,31 @@ function fits({ task, units }: Season, kind: BedKind, wish: number): boolean {
   return crop !== undefined && mayGrow(crop, kind) && (units[wish]?.places ?? 1) <= kind.places;
 }
 
-/** Weeks of the season in which something could be picked if it had been sown before the season. */
-function readyBefore({ task }: Season, wish: number, grows: Grows): ReadonlySet<number> {
-  const crop = task.wishes[wish]?.crop;
-  if (crop === undefined) return new Set();
+/**
+ * What could be picked in the season if it had been sown before.
+ * @param task a checked task
+ * @param grows how long a crop takes
+ * @returns weeks by wish
+ * @valid sowings up to forty weeks before
+ * @source commonPractice
+ */
+export function earlyWeeks(task: TurnoverTask, grows: Grows): Early {
   const earlier = {
     ...task,
     firstMonday_d: task.firstMonday_d - before_weeks * 7,
     weeks: before_weeks + task.weeks,
     holidays: [],
   };
-  const found = new Set<number>();
-  for (const { grown } of plantings(earlier, crop, grows)) {
-    if (grown.sow_d >= task.firstMonday_d) continue;
-    const last_d = Math.max(grown.standsTo_d, ...grown.picks_d);
-    const last = Math.max(weekFrom(task, grown.ready_d), weekFrom(task, last_d + 1) - 1);
-    for (let week = weekFrom(task, grown.ready_d); week <= last; week += 1) found.add(week);
-  }
-  return found;
+  return task.wishes.map(({ crop }) => {
+    const found = new Set<number>();
+    const before: Grows = (of, sow_d) =>
+      sow_d < task.firstMonday_d ? grows(of, sow_d) : { state: 'never', why: 'tooSlow', on_d: sow_d };
+    for (const { grown } of plantings(earlier, crop, before)) {
+      const last_d = Math.max(grown.standsTo_d, ...grown.picks_d);
+      const first = weekFrom(task, grown.ready_d);
+      const last = Math.max(first, weekFrom(task, last_d + 1) - 1);
+      for (let week = first; week <= last; week += 1) found.add(week);
+    }
+    return found;
+  });
 }

@@ -1,4 +1,5 @@
 /** What is sown, planted and picked, as the paper shows it. */
+import { dateOf } from '../calendar.ts';
 import type { Placed } from './assign.ts';
 import { isoWeekOf } from '../isoWeek.ts';
 import type { Season } from './season.ts';
@@ -38,13 +39,14 @@ function sowingOf(season: Season, placed: readonly Placed[]): Sowing {
   const plants =
     placed.reduce((sum, one) => sum + unitsIn(season, one), 0) * unitOf(season, choice.wish).plants;
   const sow_d = workday_d(task, choice.sow_week);
+  const plantOut_d = crop.nursery_d === null ? null : workday_d(task, choice.from_week);
   const { year, week } = isoWeekOf(sow_d);
   return {
     id: `${crop.id}-${year}W${String(week).padStart(2, '0')}-${first.run.bed + 1}`,
     crop: crop.id,
     bed: first.run.bed,
     sow_d,
-    plantOut_d: crop.nursery_d === null ? null : workday_d(task, choice.from_week),
+    plantOut_d,
     from_week: choice.from_week,
     to_week: Math.max(...placed.map(({ batch }) => batch.choice.to_week)),
     seeds: Math.ceil(plants / crop.germination.success_frac - slack),
@@ -54,6 +56,12 @@ function sowingOf(season: Season, placed: readonly Placed[]): Sowing {
     readyFrom_d: choice.grown.readyFrom_d,
     readyTo_d: choice.grown.readyTo_d,
     mayBolt: choice.grown.mayBolt,
+    dates: {
+      sown: dateOf(sow_d),
+      planted: plantOut_d === null ? null : dateOf(plantOut_d),
+      readyFrom: dateOf(choice.grown.readyFrom_d),
+      readyTo: dateOf(choice.grown.readyTo_d),
+    },
   };
 }
 

@@ -53,6 +53,8 @@ export type Holiday = { readonly name: string; readonly from_week: number; reado
 export type Week = {
   readonly index: number;
   readonly monday_d: number;
+  /** The same as a date: `2031-04-28`. */
+  readonly monday: string;
   readonly isoYear: number;
   readonly isoWeek: number;
   readonly holiday: string | null;
@@ -81,6 +83,13 @@ export type Sowing = {
   readonly readyFrom_d: number;
   readonly readyTo_d: number;
   readonly mayBolt: 'yes' | 'no';
+  /** The same days as dates: `2031-04-28`. */
+  readonly dates: {
+    readonly sown: string;
+    readonly planted: string | null;
+    readonly readyFrom: string;
+    readonly readyTo: string;
+  };
 };
 
 /** Places with numbers in a row, from 1, all lifted in the same week; rests to the end of `restTo_week`. */

@@ -8,7 +8,7 @@ import { choicesOf, type Grows } from './choices.ts';
 import { faultsIn } from './faults.ts';
 import { plantedWeeks } from './plantedWeeks.ts';
 import { type Season, seasonOf } from './season.ts';
-import { cropWeeks, shortfalls } from './shortfalls.ts';
+import { cropWeeks, type Early, earlyWeeks, shortfalls } from './shortfalls.ts';
 import type { Solver } from './solver.ts';
 import { sowingsOf } from './sowings.ts';
 import { type Staged, stagesOf } from './stages.ts';
@@ -31,16 +31,16 @@ export type Means = { readonly grows: Grows; readonly solver: Solver; readonly m
 export function* turnoverPlans(task: TurnoverTask, means: Means): Generator<TurnoverPlan, void, void> {
   const kinds = bedKinds(task);
   const season = seasonOf(task, kinds, choicesOf(task, kinds, means.grows), []);
-  for (const staged of stagesOf(season, means.solver, means.most_s))
-    yield planOf(season, staged, means.grows);
+  const early = earlyWeeks(task, means.grows);
+  for (const staged of stagesOf(season, means.solver, means.most_s)) yield planOf(season, staged, early);
 }
 
-function planOf(season: Season, { counts, stages }: Staged, grows: Grows): TurnoverPlan {
+function planOf(season: Season, { counts, stages }: Staged, early: Early): TurnoverPlan {
   const { task } = season;
   const { placed, relaxed } = assigned(season, counts, []);
   const sowings = sowingsOf(season, placed);
   const crops = cropWeeks(season, counts);
-  const short = shortfalls(season, crops, grows);
+  const short = shortfalls(season, crops, early);
   const planted = plantedWeeks(task, sowings);
   const notes = turnoverNotes(task, { sowings, short, planted, relaxed });
   const calendar = calendarOf(task);
@@ -62,6 +62,7 @@ function calendarOf(task: TurnoverTask): readonly Week[] {
     return {
       index,
       monday_d,
+      monday: dateOf(monday_d),
       isoYear: year,
       isoWeek: week,
       holiday:

@@ -1,0 +1,59 @@
+/** What is picked week by week, as bars under a line of what is wanted. */
+import { path, type Shape, tenth } from './shape.ts';
+
+export type HarvestBars = {
+  readonly width: number;
+  readonly height: number;
+  readonly shapes: readonly Shape[];
+};
+
+const hatch = 8;
+
+/** Bars and line share one scale, from nothing to the larger of both. */
+export function harvestBars(
+  { wanted, picked }: { readonly wanted: readonly number[]; readonly picked: readonly number[] },
+  size: { readonly width: number; readonly height: number },
+): HarvestBars {
+  const most = Math.max(...wanted, ...picked, Number.MIN_VALUE);
+  const step = size.width / Math.max(1, wanted.length);
+  const y = (value: number): number => size.height - (size.height * value) / most;
+  const bars = picked.flatMap((value, week) =>
+    value > 0 ? bar(week * step, y(value), step, size.height) : [],
+  );
+  return { ...size, shapes: [...bars, asked(wanted, step, y), base(size)] };
+}
+
+function bar(left: number, top: number, width: number, bottom: number): readonly Shape[] {
+  const right = left + width * 0.84;
+  const box = path(
+    [
+      [left, bottom],
+      [left, top],
+      [right, top],
+      [right, bottom],
+    ],
+    'open',
+  );
+  const lines: string[] = [];
+  for (let at = bottom - hatch; at > top; at -= hatch)
+    lines.push(`M${tenth(left)} ${tenth(at)}L${tenth(right)} ${tenth(at)}`);
+  return [
+    { d: box, paint: { stroke: 'black', width: 2.4, fill: 'white' } },
+    { d: lines.join(''), paint: { stroke: 'black', width: 1 } },
+  ];
+}
+
+/** A dashed step for each week. */
+function asked(wanted: readonly number[], step: number, y: (value: number) => number): Shape {
+  const d = wanted
+    .map(
+      (value, week) =>
+        `M${tenth(week * step)} ${tenth(y(value))}L${tenth((week + 1) * step)} ${tenth(y(value))}`,
+    )
+    .join('');
+  return { d, paint: { stroke: 'black', width: 3, dash: [9, 6] } };
+}
+
+function base({ width, height }: { readonly width: number; readonly height: number }): Shape {
+  return { d: `M0 ${tenth(height)}L${tenth(width)} ${tenth(height)}`, paint: { stroke: 'black', width: 3 } };
+}

@@ -1,0 +1,183 @@
+/** Rows of a season as shapes: weeks across, one row below the other, told apart by hatching and not by colour. */
+import type { Stay, TurnoverRow } from './turnoverRows.ts';
+import { path, type Shape, tenth } from './shape.ts';
+
+/** Measures of a calendar page, in tenths of a millimetre. */
+export type CalendarScale = {
+  readonly label: number;
+  readonly week: number;
+  readonly row: number;
+  /** Weeks on this page. */
+  readonly from_week: number;
+  readonly to_week: number;
+};
+
+/** Words that belong into a box; the sheet knows them. */
+export type BoxWords = {
+  readonly kind: 'begins' | 'pick' | 'rest';
+  readonly stay: Stay;
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+};
+
+export type TurnoverDrawing = {
+  readonly width: number;
+  readonly height: number;
+  readonly shapes: readonly Shape[];
+  readonly words: readonly BoxWords[];
+};
+
+type Box = { readonly left: number; readonly top: number; readonly width: number; readonly height: number };
+
+const thin = 1.4;
+const firm = 2.6;
+const bar = 9;
+const hatchStep = 11;
+const dotStep = 14;
+
+/** Draws the rows of a page; `holidays` are the weeks in which nobody is there. */
+export function turnoverDrawing(
+  rows: readonly TurnoverRow[],
+  scale: CalendarScale,
+  holidays: readonly number[],
+): TurnoverDrawing {
+  const width = scale.label + (scale.to_week - scale.from_week + 1) * scale.week;
+  const height = rows.length * scale.row;
+  const stays = rows.flatMap((row, at) =>
+    row.kind === 'bed' ? [] : row.stays.map((stay) => ({ stay, top: at * scale.row })),
+  );
+  const shown = stays.filter(({ stay }) => isShown(stay, scale));
+  return {
+    width,
+    height,
+    shapes: [
+      ...lattice(scale, width, height),
+      ...holidays.flatMap((week) =>
+        inPage(week, scale) ? emptied(boxOf(scale, week, week + 1, 0, height)) : [],
+      ),
+      ...shown.flatMap(({ stay, top }) => stayShapes(stay, scale, top)),
+    ],
+    words: shown.flatMap(({ stay, top }) => stayWords(stay, scale, top)),
+  };
+}
+
+function isShown(stay: Stay, scale: CalendarScale): boolean {
+  return stay.from_week <= scale.to_week && stay.restTo_week >= scale.from_week;
+}
+
+function inPage(week: number, { from_week, to_week }: CalendarScale): boolean {
+  return from_week <= week && week <= to_week;
+}
+
+/** From the beginning of one week to the beginning of another, cut at the page's ends. */
+function boxOf(scale: CalendarScale, from: number, to: number, top: number, height: number): Box {
+  const at = (week: number): number =>
+    scale.label +
+    (Math.min(scale.to_week + 1, Math.max(scale.from_week, week)) - scale.from_week) * scale.week;
+  return { left: at(from), top, width: at(to) - at(from), height };
+}
+
+/** Fine lines between weeks, and one under each row. */
+function lattice(scale: CalendarScale, width: number, height: number): readonly Shape[] {
+  const weeks = scale.to_week - scale.from_week + 1;
+  const lines = Array.from({ length: weeks + 1 }, (_, at) => {
+    const x = scale.label + at * scale.week;
+    return `M${tenth(x)} 0L${tenth(x)} ${tenth(height)}`;
+  });
+  const rows = Array.from({ length: Math.round(height / scale.row) + 1 }, (_, at) => {
+    return `M0 ${tenth(at * scale.row)}L${tenth(width)} ${tenth(at * scale.row)}`;
+  });
+  return [{ d: [...lines, ...rows].join(''), paint: { stroke: 'black', width: 0.7, dash: [2, 6] } }];
+}
+
+/** Nobody there: crossed out from top to bottom. */
+function emptied({ left, top, width, height }: Box): readonly Shape[] {
+  const cross = `M${tenth(left)} ${tenth(top)}L${tenth(left + width)} ${tenth(top + height)}M${tenth(left + width)} ${tenth(top)}L${tenth(left)} ${tenth(top + height)}`;
+  return [{ d: cross, paint: { stroke: 'black', width: thin } }];
+}
+
+function stayShapes(stay: Stay, scale: CalendarScale, top: number): readonly Shape[] {
+  const inset = 4;
+  const height = scale.row - 2 * inset;
+  const whole = boxOf(
+    scale,
+    stay.from_week,
+    stay.to_week + (stay.pick_weeks.length > 0 ? 1 : 0),
+    top + inset,
+    height,
+  );
+  const picks = stay.pick_weeks
+    .filter((week) => inPage(week, scale))
+    .map((week) => boxOf(scale, week, week + 1, top + inset, height));
+  const rest = boxOf(scale, stay.to_week + 1, stay.restTo_week + 1, top + inset, height);
+  const begins = inPage(stay.from_week, scale) ? [barAt(whole)] : [];
+  return [
+    outlined(whole),
+    ...picks.flatMap((box) => hatched(box)),
+    ...(rest.width > 0 ? [dotted(rest)] : []),
+    ...begins,
+  ];
+}
+
+function outlined(box: Box): Shape {
+  return { d: around(box), paint: { stroke: 'black', width: firm, fill: 'white' } };
+}
+
+function around({ left, top, width, height }: Box): string {
+  return path(
+    [
+      [left, top],
+      [left + width, top],
+      [left + width, top + height],
+      [left, top + height],
+    ],
+    'closed',
+  );
+}
+
+/** What begins here begins with a bar. */
+function barAt({ left, top, height }: Box): Shape {
+  return { d: around({ left, top, width: bar, height }), paint: { fill: 'black' } };
+}
+
+/** Slanted lines, from the lower left to the upper right, cut by the box; white where the word stands. */
+function hatched({ left, top, width, height }: Box): readonly Shape[] {
+  const lines: string[] = [];
+  for (let offset = hatchStep; offset < width + height; offset += hatchStep) {
+    const x1 = left + Math.max(0, offset - height);
+    const y1 = top + Math.min(height, offset);
+    const x2 = left + Math.min(width, offset);
+    const y2 = top + Math.max(0, offset - width);
+    lines.push(`M${tenth(x1)} ${tenth(y1)}L${tenth(x2)} ${tenth(y2)}`);
+  }
+  return [
+    { d: lines.join(''), paint: { stroke: 'black', width: thin } },
+    { d: around({ left, top, width, height }), paint: { stroke: 'black', width: firm } },
+  ];
+}
+
+function dotted({ left, top, width, height }: Box): Shape {
+  const dots: string[] = [];
+  for (let y = top + dotStep / 2; y < top + height; y += dotStep)
+    for (let x = left + dotStep / 2; x < left + width; x += dotStep)
+      dots.push(`M${tenth(x)} ${tenth(y)}L${tenth(x + 0.1)} ${tenth(y)}`);
+  return { d: dots.join(''), paint: { stroke: 'black', width: 3.4, cap: 'round' } };
+}
+
+/** Crop and beginning stand before the first picking; the words for picking and rest in their own weeks. */
+function stayWords(stay: Stay, scale: CalendarScale, top: number): readonly BoxWords[] {
+  const first = stay.pick_weeks[0] ?? stay.to_week;
+  const name = boxOf(scale, stay.from_week, first, top, scale.row);
+  const picks = stay.pick_weeks
+    .filter((week) => inPage(week, scale))
+    .map((week) => ({ ...boxOf(scale, week, week + 1, top, scale.row), kind: 'pick' as const }));
+  const rest = boxOf(scale, stay.to_week + 1, stay.restTo_week + 1, top, scale.row);
+  return [
+    ...(name.width > 0
+      ? [{ ...name, left: name.left + bar, width: name.width - bar, kind: 'begins' as const }]
+      : []),
+    ...picks,
+    ...(rest.width > 0 ? [{ ...rest, kind: 'rest' as const }] : []),
+  ].map(({ kind, left, top: at, width }) => ({ kind, stay, left, top: at, width }));
+}

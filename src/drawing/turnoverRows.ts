@@ -1,0 +1,96 @@
+/** A season as rows: the nursery, then each bed, places that run alike drawn as one. */
+import type { Sowing, Strip, TurnoverPlan } from '../core/turnover/turnover.ts';
+
+/** Something that stands from one week into another. */
+export type Stay = {
+  readonly crop: string;
+  readonly begins: 'sow' | 'plant';
+  readonly from_week: number;
+  /** Week in which it leaves. */
+  readonly to_week: number;
+  readonly pick_weeks: readonly number[];
+  /** Last week of the rest; the week in which it leaves where there is none. */
+  readonly restTo_week: number;
+};
+
+export type TurnoverRow =
+  | { readonly kind: 'nursery'; readonly stays: readonly Stay[] }
+  | { readonly kind: 'bed'; readonly bed: number }
+  | {
+      readonly kind: 'places';
+      readonly bed: number;
+      readonly first: number;
+      readonly last: number;
+      readonly stays: readonly Stay[];
+    };
+
+/** All rows of a plan from top to bottom; the nursery only where something waits in it. */
+export function turnoverRows(plan: TurnoverPlan): readonly TurnoverRow[] {
+  const beds = plan.task.beds.flatMap((_, bed): readonly TurnoverRow[] => {
+    const rows = placeRows(plan.sowings.filter((one) => one.bed === bed));
+    return rows.length === 0
+      ? []
+      : [{ kind: 'bed', bed }, ...rows.map((row) => ({ ...row, bed, kind: 'places' as const }))];
+  });
+  return [...nurseryRows(plan).map((stays): TurnoverRow => ({ kind: 'nursery', stays })), ...beds];
+}
+
+type PlaceRow = { readonly first: number; readonly last: number; readonly stays: readonly Stay[] };
+
+/** From each place on which anything begins or ends to the next. */
+function placeRows(sowings: readonly Sowing[]): readonly PlaceRow[] {
+  const strips = sowings.flatMap((sowing) => sowing.strips.map((strip) => ({ sowing, strip })));
+  const edges = [...new Set(strips.flatMap(({ strip }) => [strip.first, strip.last + 1]))].sort(
+    (a, b) => a - b,
+  );
+  return edges.slice(0, -1).flatMap((first, at) => {
+    const last = (edges[at + 1] ?? first + 1) - 1;
+    const here = strips.filter(({ strip }) => strip.first <= first && last <= strip.last);
+    const stays = here
+      .map(({ sowing, strip }) => stayOf(sowing, strip))
+      .sort((a, b) => a.from_week - b.from_week);
+    return stays.length === 0 ? [] : [{ first, last, stays }];
+  });
+}
+
+function stayOf(sowing: Sowing, strip: Strip): Stay {
+  const once = sowing.picks.every(({ lifts }) => lifts !== 'none');
+  const weeks = sowing.picks.map(({ week }) => week).filter((week) => week <= strip.to_week);
+  return {
+    crop: sowing.crop,
+    begins: sowing.plantOut_d === null ? 'sow' : 'plant',
+    from_week: strip.from_week,
+    to_week: strip.to_week,
+    pick_weeks: once ? [strip.to_week] : weeks,
+    restTo_week: Math.max(strip.to_week, strip.restTo_week),
+  };
+}
+
+const week_d = 7;
+
+/** Trays that wait at the same time stand in rows of their own; a row is used again once it is free. */
+function nurseryRows({ task, sowings }: TurnoverPlan): readonly (readonly Stay[])[] {
+  const rows: Stay[][] = [];
+  for (const { crop, sow_d, plantOut_d, from_week } of sowings) {
+    if (plantOut_d === null) continue;
+    const sow_week = (sow_d - task.firstMonday_d - task.workday) / week_d;
+    const stay: Stay = {
+      ...{
+        crop,
+        begins: 'sow',
+        from_week: sow_week,
+        to_week: from_week,
+        pick_weeks: [],
+        restTo_week: from_week,
+      },
+    };
+    const same = rows.some((row) =>
+      row.some((one) => one.crop === crop && one.from_week === sow_week && one.to_week === from_week),
+    );
+    if (same) continue;
+    const free = rows.find((row) => (row.at(-1)?.to_week ?? 0) <= sow_week);
+    if (free) free.push(stay);
+    else rows.push([stay]);
+  }
+  return rows;
+}

@@ -1,0 +1,144 @@
+/** What the season is expected to give: a graph for each crop, what falls short, and from when to when. */
+import type { CropWeeks, ShortBy, Sowing } from '../core/turnover/turnover.ts';
+import { harvestBars } from '../drawing/harvestBars.ts';
+import { mm } from '../paper/measures.ts';
+import type { Page } from '../paper/page.ts';
+import { dayText } from '../wording/date.ts';
+import { harvestText } from '../wording/harvest.ts';
+import { shorten } from '../wording/shorten.ts';
+import { type Packable, packed } from './packed.ts';
+import { Heading, Para } from './parts/blocks.tsx';
+import { Grid } from './parts/Grid.tsx';
+import { sideHeight, size, weight } from './parts/look.ts';
+import { SeasonBlock, seasonSide } from './parts/SeasonSide.tsx';
+import { Shapes } from './parts/Shapes.tsx';
+import type { LayOut } from './sheetKind.ts';
+import { cropName, season, type TurnoverInput, type TurnoverKind } from './turnoverSheet.ts';
+
+export const expectedHarvest: TurnoverKind = {
+  id: 'expected-harvest',
+  name: (input) => season(input, 'harvest.kind'),
+  title: (input) => season(input, 'harvest.title', { name: input.plan.task.name }),
+  subject: (input) => season(input, 'harvest.pdfSubject'),
+  pages,
+  fits: ({ plan }) => (plan.crops.length > 0 ? 'yes' : 'no'),
+  scale: 'fit',
+};
+
+const headRoom = mm(30);
+const gap = mm(3.4);
+const graph = { width: mm(150), height: mm(12) };
+const whole = mm(190);
+
+async function* pages(input: TurnoverInput, layOut: LayOut): AsyncGenerator<Page, void, void> {
+  const draw = (some: readonly Packable[]) =>
+    seasonSide(
+      input,
+      expectedHarvest,
+      'harvest',
+      <div style={{ display: 'flex', flexDirection: 'column', rowGap: gap }}>
+        {some.map(({ content }) => (
+          <SeasonBlock content={content} />
+        ))}
+      </div>,
+    );
+  yield* packed({ all: blocks(input), room: sideHeight - headRoom, gap, draw }, layOut);
+}
+
+function blocks(input: TurnoverInput): readonly Packable[] {
+  const alone = (content: Packable['content']): Packable => ({ content, keep: 'alone' });
+  return [
+    alone(<Para text={season(input, 'harvest.how')} />),
+    ...input.plan.crops.map((crop) => alone(<CropGraph input={input} of={crop} />)),
+    { content: <Heading level="H2" text={season(input, 'harvest.short')} />, keep: 'withNext' },
+    ...shortLines(input).map((text) => alone(<Para text={text} />)),
+    { content: <Heading level="H2" text={season(input, 'harvest.when')} />, keep: 'withNext' },
+    ...tables(input).map((rows) => alone(<Sowings input={input} rows={rows} />)),
+  ];
+}
+
+function CropGraph({ input, of }: { input: TurnoverInput; of: CropWeeks }) {
+  const said = { catalogue: input.words.catalogue, units: input.units };
+  const total = of.picked.reduce((sum, one) => sum + one, 0);
+  const wanted = of.wanted.reduce((sum, one) => sum + one, 0);
+  const crop = cropName(input, of.crop);
+  const words = {
+    crop,
+    total: harvestText(total, of.unit, said),
+    wanted: harvestText(wanted, of.unit, said),
+  };
+  const bars = harvestBars(of, graph);
+  return (
+    <div style={{ display: 'flex', alignItems: 'flex-end' }}>
+      <div data-role="P" style={{ display: 'flex', flexDirection: 'column', width: mm(38), flexShrink: 0 }}>
+        <div style={{ display: 'block', lineClamp: 1, fontWeight: weight.heavy }}>{crop}</div>
+        <div style={{ display: 'flex', fontSize: size.source }}>{season(input, 'harvest.total', words)}</div>
+      </div>
+      <div
+        data-role="Figure"
+        data-alt={season(input, 'harvest.alt', words)}
+        style={{ display: 'flex', position: 'relative', ...graph }}
+      >
+        <Shapes shapes={bars.shapes} width={graph.width} height={graph.height} />
+      </div>
+    </div>
+  );
+}
+
+const reasons: readonly ShortBy[] = ['room', 'tooEarly', 'season', 'holiday', 'refused'];
+
+/** One line for each crop and reason, with the weeks. */
+function shortLines(input: TurnoverInput): readonly string[] {
+  const lines = input.plan.crops.flatMap(({ crop }) =>
+    reasons.flatMap((why) => {
+      const weeks = input.plan.short.filter((one) => one.crop === crop && one.why === why);
+      if (weeks.length === 0) return [];
+      return [
+        season(input, `harvest.why.${why}`, { crop: cropName(input, crop), weeks: String(weeks.length) }),
+      ];
+    }),
+  );
+  return lines.length === 0 ? [season(input, 'harvest.nothingShort')] : lines;
+}
+
+/** Tables of so many rows, so that a page can break between two. */
+const rowsInTable = 14;
+
+function tables({ plan }: TurnoverInput): readonly (readonly Sowing[])[] {
+  const count = Math.ceil(plan.sowings.length / rowsInTable);
+  return Array.from({ length: count }, (_, at) =>
+    plan.sowings.slice(at * rowsInTable, (at + 1) * rowsInTable),
+  );
+}
+
+function Sowings({ input, rows }: { input: TurnoverInput; rows: readonly Sowing[] }) {
+  const heads = ['crop', 'bed', 'sown', 'first', 'plants'] as const;
+  const widths = [mm(44), mm(40), mm(28), mm(56), whole - mm(168)];
+  const columns = heads.map((head, at) => ({
+    head: season(input, `harvest.heads.${head}`),
+    width: widths[at] ?? 0,
+  }));
+  return (
+    <Grid
+      columns={columns}
+      rows={rows.map((one) => rowOf(input, one))}
+      rowHeight={mm(6)}
+      headHeight={mm(7)}
+    />
+  );
+}
+
+/** Longer names are cut with a mark, so that a row stays a row. */
+const longBed = 24;
+
+function rowOf(input: TurnoverInput, sowing: Sowing): readonly string[] {
+  const date = (iso: string): string => dayText(iso, input.words.catalogue);
+  const { sown, readyFrom, readyTo } = sowing.dates;
+  return [
+    cropName(input, sowing.crop),
+    shorten(input.plan.task.beds[sowing.bed]?.name ?? '', longBed),
+    date(sown),
+    season(input, 'harvest.between', { from: date(readyFrom), to: date(readyTo) }),
+    String(sowing.plants),
+  ];
+}

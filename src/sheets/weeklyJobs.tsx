@@ -1,0 +1,77 @@
+/** The weekly job list: what to sow, plant and pick, each with a ring to tick. */
+import type { Week } from '../core/turnover/turnover.ts';
+import { mm } from '../paper/measures.ts';
+import type { Page } from '../paper/page.ts';
+import { dayText } from '../wording/date.ts';
+import { jobText } from '../wording/harvest.ts';
+import { noteSentence } from '../wording/note.ts';
+import { type Packable, packed } from './packed.ts';
+import { Heading, Para, TickList } from './parts/blocks.tsx';
+import { sideHeight } from './parts/look.ts';
+import { SeasonBlock, seasonSide } from './parts/SeasonSide.tsx';
+import type { LayOut } from './sheetKind.ts';
+import { season, type TurnoverInput, type TurnoverKind } from './turnoverSheet.ts';
+
+export const weeklyJobs: TurnoverKind = {
+  id: 'weekly-jobs',
+  name: (input) => season(input, 'jobList.kind'),
+  title: (input) => season(input, 'jobList.title', { name: input.plan.task.name }),
+  subject: (input) => season(input, 'jobList.pdfSubject'),
+  pages,
+  fits: ({ jobs }) => (jobs.length > 0 ? 'yes' : 'no'),
+  scale: 'fit',
+};
+
+const headRoom = mm(30);
+const gap = mm(2);
+
+async function* pages(input: TurnoverInput, layOut: LayOut): AsyncGenerator<Page, void, void> {
+  const draw = (some: readonly Packable[]) =>
+    seasonSide(
+      input,
+      weeklyJobs,
+      'jobList',
+      <div style={{ display: 'flex', flexDirection: 'column', rowGap: gap }}>
+        {some.map(({ content }) => (
+          <SeasonBlock content={content} />
+        ))}
+      </div>,
+    );
+  yield* packed({ all: blocks(input), room: sideHeight - headRoom, gap, draw }, layOut);
+}
+
+/** Cautions first; then every week in which something is to be done. */
+function blocks(input: TurnoverInput): readonly Packable[] {
+  const { catalogue } = input.words;
+  const notes = input.plan.notes.map(
+    (note): Packable => ({
+      content: <Para text={noteSentence(note, catalogue, input.units)} />,
+      keep: 'alone',
+    }),
+  );
+  const before: readonly Packable[] =
+    notes.length === 0
+      ? []
+      : [
+          { content: <Heading level="H2" text={season(input, 'jobList.mind')} />, keep: 'withNext' },
+          ...notes,
+        ];
+  return [...before, ...input.plan.calendar.flatMap((week) => weekBlocks(input, week))];
+}
+
+function weekBlocks(input: TurnoverInput, week: Week): readonly Packable[] {
+  const jobs = input.jobs.filter((job) => job.week === week.index);
+  if (jobs.length === 0 && week.holiday === null) return [];
+  const said = { catalogue: input.words.catalogue, units: input.units };
+  const date = dayText(jobs[0]?.date ?? week.monday, input.words.catalogue);
+  const head = season(input, 'jobList.week', { week: String(week.isoWeek), date });
+  const texts = week.holiday === null ? [] : [season(input, 'jobList.holiday', { name: week.holiday })];
+  const lines = [...texts, ...jobs.map((job) => jobText(job, input.plan, said))];
+  const [first, ...others] = lines;
+  return [
+    { content: <Heading level="H2" text={head} />, keep: 'withNext' },
+    ...[first ?? '', ...others].map(
+      (line): Packable => ({ content: <TickList items={[line]} />, keep: 'alone' }),
+    ),
+  ];
+}

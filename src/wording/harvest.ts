@@ -1,0 +1,51 @@
+/** What is picked and what is to be done, as sentences. */
+import type { Job } from '../core/turnover/jobs.ts';
+import type { Strip, TurnoverPlan } from '../core/turnover/turnover.ts';
+import { type Catalogue, say } from './catalogue.ts';
+import { amount, type UnitSystem } from './quantity.ts';
+
+export type SaidIn = { readonly catalogue: Catalogue; readonly units: UnitSystem };
+
+/** "6 heads", "2.5 bunches", "0.8 kg": rounded down, as nobody is promised more. */
+export function harvestText(
+  value: number,
+  unit: 'head' | 'bunch' | 'kg',
+  { catalogue, units }: SaidIn,
+): string {
+  if (unit === 'kg') return amount(value, 'kg', 'down', units);
+  const number = amount(value, unit === 'head' ? 'plants' : 'ratio', 'down', units).split('\u00a0')[0] ?? '';
+  return say(catalogue, `turnover.units.${unit}${number === '1' ? '' : 's'}`, { number });
+}
+
+/** "places 3–8 and 12". */
+export function placesText(strips: readonly Strip[], catalogue: Catalogue): string {
+  const runs = joined(strips).map(({ first, last }) => (first === last ? `${first}` : `${first}–${last}`));
+  const isOne = runs.length === 1 && !runs[0]?.includes('–');
+  return say(catalogue, isOne ? 'turnover.place' : 'turnover.places', { places: runs.join(', ') });
+}
+
+type Run = { readonly first: number; readonly last: number };
+
+/** Strips side by side are one strip to whoever stands before them. */
+function joined(strips: readonly Run[]): readonly Run[] {
+  const runs: Run[] = [];
+  for (const { first, last } of [...strips].sort((a, b) => a.first - b.first)) {
+    const open = runs.at(-1);
+    if (open && first <= open.last + 1) runs[runs.length - 1] = { ...open, last: Math.max(open.last, last) };
+    else runs.push({ first, last });
+  }
+  return runs;
+}
+
+/** What is to be done, in one sentence: "Sow 24 seeds of Head lettuce in trays." */
+export function jobText(job: Job, plan: TurnoverPlan, said: SaidIn): string {
+  const wish = plan.task.wishes.find(({ crop }) => crop.id === job.crop);
+  return say(said.catalogue, `turnover.jobs.${job.kind}`, {
+    crop: wish?.crop.name ?? job.crop,
+    seeds: amount(job.seeds, 'ratio', 'up', said.units),
+    plants: amount(job.plants, 'ratio', 'nearest', said.units),
+    bed: job.bed === null ? '' : (plan.task.beds[job.bed]?.name ?? ''),
+    places: placesText(job.strips, said.catalogue),
+    amount: job.amount === null ? '' : harvestText(job.amount, wish?.unit ?? 'kg', said),
+  });
+}

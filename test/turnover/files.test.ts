@@ -1,0 +1,51 @@
+/** Plans as files: a calendar that another program reads back, and a table. */
+import ICAL from 'ical.js';
+import { describe, expect, test } from 'vitest';
+import { jobsOf } from '../../src/core/turnover/jobs.ts';
+import { calendarFile, planTable } from '../../src/wording/turnoverFiles.ts';
+import { seasonPlan, words } from './seasons.ts';
+
+const said = { catalogue: words.catalogue, units: 'metric', day: '2030-12-01' } as const;
+const plan = seasonPlan('north-yard');
+const jobs = jobsOf(plan);
+
+function read(text: string | null): readonly InstanceType<typeof ICAL.Event>[] {
+  const calendar = new ICAL.Component(ICAL.parse(text ?? ''));
+  return calendar.getAllSubcomponents('vevent').map((event) => new ICAL.Event(event));
+}
+
+describe('the calendar file of a plan', () => {
+  test('is read back by another program, an event for each job on its day', () => {
+    const events = read(calendarFile(plan, jobs, said));
+    expect(events).toHaveLength(jobs.length);
+    expect(jobs.length).toBeGreaterThan(100);
+    for (const [at, job] of jobs.entries()) {
+      const event = events[at];
+      expect(event?.startDate.isDate).toBe(true);
+      expect(event?.startDate.toString()).toBe(job.date);
+      expect(event?.uid).toContain(job.id);
+      expect(event?.summary).toMatch(/\.$/);
+    }
+    expect(new Set(events.map(({ uid }) => uid)).size).toBe(jobs.length);
+  });
+
+  test('bears the same names when it is written again, and counts as newer', () => {
+    const [first, second] = ['2030-12-01', '2031-02-03'].map((day) =>
+      read(calendarFile(plan, jobs, { ...said, day })),
+    );
+    expect(second?.map(({ uid }) => uid)).toEqual(first?.map(({ uid }) => uid));
+    expect(second?.[0]?.sequence).toBeGreaterThan(first?.[0]?.sequence ?? 0);
+  });
+});
+
+describe('the table of a plan', () => {
+  test('has a row for each job, with the columns of its head', () => {
+    const rows = planTable(plan, jobs, said)
+      .replace(/^\ufeff/, '')
+      .trimEnd()
+      .split('\r\n');
+    expect(rows).toHaveLength(jobs.length + 1);
+    expect(rows[0]?.split(',')).toHaveLength(10);
+    expect(rows[1]).toMatch(/^2031-\d\d-\d\d,2031-W\d\d,/);
+  });
+});

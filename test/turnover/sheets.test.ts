@@ -1,0 +1,106 @@
+/** Sheets of seasons: everything on the paper, nothing cut, and read aloud in order. */
+import { describe, expect, test } from 'vitest';
+import { overflows } from '../../src/paper/overflows.ts';
+import type { Page } from '../../src/paper/page.ts';
+import type { TurnoverPlan } from '../../src/core/turnover/turnover.ts';
+import { plainPrint } from '../../src/sheets/sheetPrint.ts';
+import type { TurnoverInput, TurnoverKind } from '../../src/sheets/turnoverSheet.ts';
+import { turnoverSheets } from '../../src/sheets/turnoverSheets.ts';
+import { lint } from '../pdfLint/lint.ts';
+import { press, textOf } from '../sheets/laidOut.ts';
+import { content, planOf, seasonInput, seasonPlan } from './seasons.ts';
+
+async function pagesOf(kind: TurnoverKind, input: TurnoverInput): Promise<readonly Page[]> {
+  const pages = [];
+  for await (const page of kind.pages(input, press.layOut)) pages.push(page);
+  return pages;
+}
+
+const plans: readonly (readonly [string, 'A4' | 'Letter'])[] = [
+  ['north-yard', 'A4'],
+  ['cape-school', 'Letter'],
+  ['warm-terrace', 'A4'],
+];
+
+describe.each(turnoverSheets.map((kind) => [kind.id, kind] as const))('%s', (_, kind) => {
+  test('keeps every word on its paper and in its box, and machines find no fault with it', async () => {
+    let seen = 0;
+    for (const [id, paper] of plans) {
+      const input = seasonInput(seasonPlan(id), paper);
+      if (kind.fits(input) === 'no') continue;
+      seen += 1;
+      const pages = await pagesOf(kind, input);
+      expect(pages.length).toBeGreaterThan(0);
+      for (const page of pages) expect(overflows(page)).toEqual([]);
+      expect((await lint(await press.toPdf(plainPrint(kind, input, pages)))).findings).toEqual([]);
+    }
+    expect(seen).toBeGreaterThan(0);
+  }, 120_000);
+});
+
+function kindOf(id: string): TurnoverKind {
+  const kind = turnoverSheets.find((one) => one.id === id);
+  if (kind === undefined) throw new Error(`no sheet ${id}`);
+  return kind;
+}
+
+async function wordsOn(id: string, plan: TurnoverPlan): Promise<string> {
+  const pages = await pagesOf(kindOf(id), seasonInput(plan));
+  return pages.map(textOf).join(' ');
+}
+
+describe('the weekly job list', () => {
+  test('names every job of the plan, week by week, and the cautions of its crops', async () => {
+    const plan = seasonPlan('warm-terrace');
+    const text = await wordsOn('weekly-jobs', plan);
+    expect(text).toContain('Water spinach: forbidden or bound to a permit in some places');
+    expect(text.match(/Sow \d+ seeds? /g)?.length).toBe(
+      seasonInput(plan).jobs.filter(({ kind }) => kind === 'sowInTray' || kind === 'sowInBed').length,
+    );
+  });
+});
+
+describe('what a grower would believe', () => {
+  test('nothing is in the beds of the far north in winter', () => {
+    const { calendar, planted } = seasonPlan('north-yard');
+    const winter = calendar
+      .filter(({ mean_degC }) => mean_degC < 2)
+      .map(({ index }) => planted[index]?.places);
+    expect(winter.length).toBeGreaterThan(10);
+    expect([...new Set(winter)]).toEqual([0]);
+  });
+
+  test('no lettuce is promised in the hot tropics, and the season is named as the reason', async () => {
+    const plan = seasonPlan('warm-terrace');
+    expect(plan.sowings.filter(({ crop }) => crop === 'lettuceLeaf')).toEqual([]);
+    const why = plan.short.filter(({ crop }) => crop === 'lettuceLeaf').map((one) => one.why);
+    expect([...new Set(why)]).toEqual(['season']);
+    expect(await wordsOn('expected-harvest', plan)).toContain(
+      'Leaf lettuce: in 52 weeks it is too cold, too hot',
+    );
+  });
+});
+
+describe('at the edges', () => {
+  test('sixty names as long as a line, in other scripts, are shortened and lie on nothing', async () => {
+    const of = content.turnovers.find(({ id }) => id === 'warm-terrace');
+    if (of === undefined) throw new Error('no season');
+    const long = 'Сад за старой мельницей '.repeat(20).slice(0, 400);
+    const beds = of.task.beds.map((bed) => ({ ...bed, name: long }));
+    const plan = planOf({ ...of.task, name: long, placeName: long, beds });
+    for (const kind of turnoverSheets.filter((one) => one.fits(seasonInput(plan)) === 'yes'))
+      for (const page of await pagesOf(kind, seasonInput(plan))) expect(overflows(page), kind.id).toEqual([]);
+  }, 120_000);
+
+  test('one place, a season of three weeks, and nothing that grows, each have their sheets or none', async () => {
+    const of = content.turnovers.find(({ id }) => id === 'north-yard');
+    if (of === undefined) throw new Error('no season');
+    const beds = [{ name: 'Pot', mode: 'siphon' as const, places: 1, area_m2: 0.04 }];
+    for (const change of [{ beds }, { weeks: 3 }]) {
+      const plan = planOf({ ...of.task, ...change });
+      for (const kind of turnoverSheets.filter((one) => one.fits(seasonInput(plan)) === 'yes'))
+        for (const page of await pagesOf(kind, seasonInput(plan)))
+          expect(overflows(page), kind.id).toEqual([]);
+    }
+  }, 120_000);
+});
