@@ -31,7 +31,8 @@ export async function printTurnover(
 ): Promise<number> {
   const plan = bestPlan(of.task, solver);
   const { paper, units } = of.sheet;
-  const input = { plan, jobs: jobsOf(plan), words: job.words, paper, units, day: job.day };
+  const labels = of.raw.labels ?? null;
+  const input = { plan, jobs: jobsOf(plan), words: job.words, paper, units, day: job.day, labels };
   const into = join(job.folder, turnoverFolder, of.id);
   await mkdir(into, { recursive: true });
   const said = { catalogue: job.words.catalogue, units, day: job.day };

@@ -9,6 +9,7 @@ import type { Holiday, TurnoverBed, TurnoverTask, Wish } from '../core/turnover/
 import { checkTurnover } from './checkTurnover.ts';
 import { type CropFacts, entry } from './facts.ts';
 import { problemsBySchema } from './issues.ts';
+import { checkLabels } from './labels.ts';
 import type { Path } from './schemaAt.ts';
 import { type TurnoverFile, turnoverFile, workdays } from './turnoverFile.ts';
 import { withoutNulls } from './withoutNulls.ts';
@@ -30,6 +31,7 @@ export function toTurnover(raw: unknown, facts: CropFacts, place: Path = []): To
   const problems = [
     ...problemsBySchema(turnoverFile, given, place),
     ...checkTurnover(given, facts).map((one) => ({ ...one, place: [...place, ...one.place] })),
+    ...checkLabels(given, [...place, 'labels']),
   ];
   if (problems.length > 0) return { problems };
   const file = turnoverFile.parse(given);

@@ -5,6 +5,7 @@
 import * as z from 'zod';
 import { bedModes } from './bed.ts';
 import { day, length, line, number, slug, whole } from './fields.ts';
+import { labelsFile } from './labels.ts';
 import { sheetOptions } from './systemFile.ts';
 
 /** Twelve figures, January first. */
@@ -109,6 +110,8 @@ export const turnoverFile = z.strictObject({
     .default([]),
   /** Feed that goes into the tank today, so that it can be held against the plants. */
   feed_g_d: number(0, 100_000, 'g_d').optional(),
+  /** Your own sheet of blank labels for the sowing tags, measured with a ruler. Leave it out to cut tags from plain paper. */
+  labels: labelsFile.optional(),
 });
 
 export type TurnoverFile = z.output<typeof turnoverFile>;

@@ -15,10 +15,13 @@ export type Words = {
   readonly sources: Readonly<Record<string, { readonly short: string }>>;
 };
 
-export type SheetInput = SheetFacts & {
+/** In which words, on what paper, in which units and when a sheet is printed. */
+export type Printing = {
   readonly words: Words;
   readonly paper: PaperName;
   readonly units: UnitSystem;
   /** The day of printing, ISO 8601. Given, never read from a clock. */
   readonly day: string;
 };
+
+export type SheetInput = SheetFacts & Printing;

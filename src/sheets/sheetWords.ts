@@ -1,6 +1,6 @@
 /** Sentences of the sheets beside the care card, each sheet's in a group of its own. */
 import { say } from '../wording/catalogue.ts';
-import type { SheetInput } from './sheet.ts';
+import type { Printing, SheetInput } from './sheet.ts';
 
 type SheetGroup =
   | 'sitter'
@@ -19,7 +19,7 @@ type SheetGroup =
 
 /** A sentence of a sheet. */
 export function told(
-  input: SheetInput,
+  input: Pick<Printing, 'words'>,
   group: SheetGroup,
   key: string,
   values: Readonly<Record<string, string>> = {},

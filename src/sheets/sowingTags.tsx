@@ -1,14 +1,18 @@
-/** A tag for every sowing, to be cut out and stuck into tray and bed. */
+/** A tag for every sowing, for tray and bed, on the keeper's own labels or cut from plain paper. */
 import type { Sowing } from '../core/turnover/turnover.ts';
-import type { Sheet } from '../paper/layOut.ts';
-import { mm, paperSizes } from '../paper/measures.ts';
+import { mm } from '../paper/measures.ts';
 import type { Page } from '../paper/page.ts';
 import { dayText } from '../wording/date.ts';
-import { placesText } from '../wording/harvest.ts';
-import { rule, safe, size, weight } from './parts/look.ts';
-import { Leaf } from './parts/blocks.tsx';
+import { cautionTexts, firstPicking, placesText } from '../wording/harvest.ts';
+import { shorten } from '../wording/shorten.ts';
+import { gridOf, labelPages } from './labelPages.tsx';
+import type { LabelLine, LabelText } from './labelTexts.ts';
+import { TickList } from './parts/blocks.tsx';
+import { seasonSide } from './parts/SeasonSide.tsx';
+import { TestBars } from './parts/TestBars.tsx';
 import type { LayOut } from './sheetKind.ts';
-import { cropName, season, type TurnoverInput, type TurnoverKind } from './turnoverSheet.ts';
+import { told } from './sheetWords.ts';
+import { cropName, saidIn, season, type TurnoverInput, type TurnoverKind } from './turnoverSheet.ts';
 
 export const sowingTags: TurnoverKind = {
   id: 'sowing-tags',
@@ -17,83 +21,59 @@ export const sowingTags: TurnoverKind = {
   subject: (input) => season(input, 'tags.pdfSubject'),
   pages,
   fits: ({ plan }) => (plan.sowings.length > 0 ? 'yes' : 'no'),
-  scale: 'fit',
+  scale: 'true',
 };
 
-const across = 3;
-const down = 8;
-const tag = { width: Math.floor(safe.width / across), height: mm(29) };
-const each = across * down;
-
 async function* pages(input: TurnoverInput, layOut: LayOut): AsyncGenerator<Page, void, void> {
-  const { sowings } = input.plan;
-  for (let from = 0; from < sowings.length; from += each)
-    yield layOut(sheetOf(input, sowings.slice(from, from + each), from));
+  const paper = { own: input.labels, paper: input.paper };
+  yield layOut(howTo(input));
+  const texts = input.plan.sowings.map((sowing) => tagOf(input, sowing));
+  yield* labelPages({ texts, spare: null, title: sowingTags.title(input) }, paper, layOut);
 }
 
-function sheetOf(input: TurnoverInput, some: readonly Sowing[], from: number): Sheet {
-  return {
-    ...paperSizes[input.paper],
-    title: sowingTags.title(input),
-    lang: 'en',
-    root: (
-      <Leaf height={safe.height}>
-        <div
-          data-role={from === 0 ? 'H1' : 'P'}
-          style={{ display: 'block', lineClamp: 1, height: mm(8), fontWeight: weight.heavy }}
-        >
-          {sowingTags.title(input)}
-        </div>
-        <div style={{ display: 'flex', flexWrap: 'wrap', width: safe.width }}>
-          {some.map((sowing) => (
-            <Tag input={input} sowing={sowing} />
-          ))}
-        </div>
-      </Leaf>
-    ),
-  };
-}
-
-function Tag({ input, sowing }: { input: TurnoverInput; sowing: Sowing }) {
-  const date = (iso: string): string => dayText(iso, input.words.catalogue);
-  const bed = input.plan.task.beds[sowing.bed]?.name ?? '';
-  const { sown, planted, readyFrom } = sowing.dates;
-  return (
-    <div
-      data-role="Sect"
-      style={{
-        display: 'flex',
-        flexDirection: 'column',
-        boxSizing: 'border-box',
-        ...tag,
-        padding: mm(2),
-        border: `${rule.thin}px dashed black`,
-        fontSize: size.note,
-        lineHeight: 1.2,
-      }}
-    >
-      <div
-        data-role="H2"
-        style={{ display: 'block', lineClamp: 1, fontSize: size.heading, fontWeight: weight.heavy }}
-      >
-        {cropName(input, sowing.crop)}
-      </div>
-      <div data-role="P" style={line}>
-        {season(input, 'tags.sown', { date: date(sown), seeds: String(sowing.seeds) })}
-      </div>
-      <div data-role="P" style={line}>
-        {planted === null
-          ? season(input, 'tags.inBed')
-          : season(input, 'tags.planted', { date: date(planted) })}
-      </div>
-      <div data-role="P" style={line}>
-        {season(input, 'tags.ready', { date: date(readyFrom) })}
-      </div>
-      <div data-role="P" style={line}>
-        {`${bed}: ${placesText(sowing.strips, input.words.catalogue)}`}
-      </div>
-    </div>
+function howTo(input: TurnoverInput) {
+  const { columns, rows } = gridOf({ own: input.labels, paper: input.paper });
+  const own = input.labels === null ? 'plain' : 'own';
+  const how = own === 'own' ? ['how.ownPrint', 'how.ownHold'] : ['how.plainPrint', 'how.plainHold'];
+  const steps = [...how, 'how.cover'].map((key) => told(input, 'labels', key));
+  const subject = told(input, 'labels', own, { columns: String(columns), rows: String(rows) });
+  return seasonSide(
+    input,
+    sowingTags,
+    { kind: season(input, 'tags.kind'), subject },
+    <div style={{ display: 'flex', flexDirection: 'column', rowGap: mm(6) }}>
+      <TestBars input={input} />
+      <TickList items={[...steps, season(input, 'tags.where')]} />
+    </div>,
   );
 }
 
-const line = { display: 'block', lineClamp: 1, wordBreak: 'break-all' } as const;
+/** Longer names of beds are cut with a mark. */
+const longBed = 40;
+
+/** What food and law want said has the first rank: it stays on the smallest label. */
+function tagOf(input: TurnoverInput, sowing: Sowing): LabelText {
+  const { catalogue } = input.words;
+  const { sown, planted } = sowing.dates;
+  const date = (iso: string): string => dayText(iso, catalogue);
+  const bed = shorten(input.plan.task.beds[sowing.bed]?.name ?? '', longBed);
+  return {
+    title: cropName(input, sowing.crop),
+    lines: [
+      ...cautionTexts(input.plan, new Set([sowing.crop]), saidIn(input)).map((text) => said(text, 0)),
+      said(season(input, 'tags.sown', { date: date(sown), seeds: String(sowing.seeds) }), 1),
+      said(
+        planted === null
+          ? season(input, 'tags.inBed')
+          : season(input, 'tags.planted', { date: date(planted) }),
+        2,
+      ),
+      said(season(input, 'tags.ready', { when: firstPicking(sowing, catalogue) }), 4),
+      said(`${bed}: ${placesText(sowing.strips, catalogue)}`, 1),
+    ],
+  };
+}
+
+function said(text: string, rank: number): LabelLine {
+  return { kind: 'said', text, rank };
+}

@@ -1,20 +1,18 @@
 /** What every sheet of a season gets, and what it gives. */
 import type { TurnoverPlan } from '../core/turnover/turnover.ts';
 import type { Job } from '../core/turnover/jobs.ts';
+import type { LabelGrid } from '../core/labelGrid.ts';
 import { say } from '../wording/catalogue.ts';
-import type { UnitSystem } from '../wording/quantity.ts';
-import type { PaperName, Words } from './sheet.ts';
+import type { SaidIn } from '../wording/harvest.ts';
+import type { Printing } from './sheet.ts';
 import type { SheetKind, WallSize } from './sheetKind.ts';
 
-export type TurnoverInput = {
+export type TurnoverInput = Printing & {
   readonly plan: TurnoverPlan;
   /** Everything that is to be done, day by day. */
   readonly jobs: readonly Job[];
-  readonly words: Words;
-  readonly paper: PaperName;
-  readonly units: UnitSystem;
-  /** The day of printing, ISO 8601. Given, never read from a clock. */
-  readonly day: string;
+  /** The grid of the keeper's own labels; null for plain paper. */
+  readonly labels: LabelGrid | null;
 };
 
 /** Part of the names of a sheet's files. */
@@ -40,4 +38,9 @@ export function season(
 /** Name of a crop, as short as its file has it. */
 export function cropName({ plan }: TurnoverInput, id: string): string {
   return plan.task.wishes.find(({ crop }) => crop.id === id)?.crop.name ?? id;
+}
+
+/** In which words and units sentences of `wording` are wanted. */
+export function saidIn({ words, units }: TurnoverInput): SaidIn {
+  return { catalogue: words.catalogue, units };
 }

@@ -1,7 +1,9 @@
 /** What is picked and what is to be done, as sentences. */
 import type { Job } from '../core/turnover/jobs.ts';
-import type { Strip, TurnoverPlan } from '../core/turnover/turnover.ts';
+import type { Sowing, Strip, TurnoverPlan } from '../core/turnover/turnover.ts';
 import { type Catalogue, say } from './catalogue.ts';
+import { dayText } from './date.ts';
+import { noteSentence } from './note.ts';
 import { amount, type UnitSystem } from './quantity.ts';
 
 export type SaidIn = { readonly catalogue: Catalogue; readonly units: UnitSystem };
@@ -48,4 +50,29 @@ export function jobText(job: Job, plan: TurnoverPlan, said: SaidIn): string {
     places: placesText(job.strips, said.catalogue),
     amount: job.amount === null ? '' : harvestText(job.amount, wish?.unit ?? 'kg', said),
   });
+}
+
+/** "about 12 May 2031", or "week of 12 May 2031, plus or minus 2 weeks" where a day would promise too much. */
+export function firstPicking({ first }: Pick<Sowing, 'first'>, catalogue: Catalogue): string {
+  const date = dayText(first.date, catalogue);
+  const weeks = first.spreadWeeks;
+  if (weeks === null) return say(catalogue, 'turnover.harvest.about', { date });
+  const spread = say(catalogue, `turnover.harvest.spreads.${weeks === 1 ? 'one' : 'many'}`, {
+    count: String(weeks),
+  });
+  return say(catalogue, 'turnover.harvest.weekOf', { date, weeks: spread });
+}
+
+/** What must be said wherever these crops are named: their cautions, as the plan has them. */
+export function cautionTexts(
+  plan: TurnoverPlan,
+  crops: ReadonlySet<string>,
+  said: SaidIn,
+): readonly string[] {
+  const named = plan.task.wishes.map(({ crop }) => crop).filter(({ id }) => crops.has(id));
+  return plan.notes
+    .filter(({ code, words }) =>
+      named.some(({ name, cautions }) => cautions.includes(code) && words?.['crop'] === name),
+    )
+    .map((note) => noteSentence(note, said.catalogue, said.units));
 }

@@ -3,7 +3,7 @@ import type { Job } from '../core/turnover/jobs.ts';
 import type { TurnoverPlan } from '../core/turnover/turnover.ts';
 import { say } from './catalogue.ts';
 import { csv } from './csv.ts';
-import { harvestText, jobText, placesText, type SaidIn } from './harvest.ts';
+import { cautionTexts, harvestText, jobText, placesText, type SaidIn } from './harvest.ts';
 import { iCalendar } from './iCalendar.ts';
 
 /** No address of anybody: the name is kept free for this by the standard for names. */
@@ -23,7 +23,10 @@ export function calendarFile(
       uid: `${job.id}.${task.id}@${domain}`,
       date: job.date,
       summary: jobText(job, plan, said),
-      description: say(said.catalogue, 'turnover.file.likely', { name: task.name }),
+      description: [
+        say(said.catalogue, 'turnover.file.likely', { name: task.name }),
+        ...cautionTexts(plan, new Set([job.crop]), said),
+      ].join('\n'),
       location: job.bed === null ? '' : (task.beds[job.bed]?.name ?? ''),
       category: say(said.catalogue, `turnover.file.jobs.${job.kind}`),
     })),

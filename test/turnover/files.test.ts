@@ -29,6 +29,16 @@ describe('the calendar file of a plan', () => {
     expect(new Set(events.map(({ uid }) => uid)).size).toBe(jobs.length);
   });
 
+  test('tells the caution of a crop with every job of it, and of no other', () => {
+    const warm = seasonPlan('warm-terrace');
+    const warmJobs = jobsOf(warm);
+    const events = read(calendarFile(warm, warmJobs, said));
+    const law = (at: number): boolean =>
+      (events[at]?.description ?? '').includes('forbidden or bound to a permit');
+    expect(warmJobs.map(({ crop }) => crop === 'kangkong')).toEqual(warmJobs.map((_, at) => law(at)));
+    expect(warmJobs.some(({ crop }) => crop === 'kangkong')).toBe(true);
+  });
+
   test('bears the same names when it is written again, and counts as newer', () => {
     const [first, second] = ['2030-12-01', '2031-02-03'].map((day) =>
       read(calendarFile(plan, jobs, { ...said, day })),

@@ -42,5 +42,5 @@ export const words = {
 
 export function seasonInput(plan: TurnoverPlan, paper: PaperName = 'A4'): TurnoverInput {
   const units = paper === 'A4' ? 'metric' : 'us';
-  return { plan, jobs: jobsOf(plan), words, paper, units, day: '2030-12-01' };
+  return { plan, jobs: jobsOf(plan), words, paper, units, day: '2030-12-01', labels: null };
 }

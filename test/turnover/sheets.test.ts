@@ -1,5 +1,6 @@
 /** Sheets of seasons: everything on the paper, nothing cut, and read aloud in order. */
 import { describe, expect, test } from 'vitest';
+import { mmPerPoint } from '../../src/paper/measures.ts';
 import { overflows } from '../../src/paper/overflows.ts';
 import type { Page } from '../../src/paper/page.ts';
 import type { TurnoverPlan } from '../../src/core/turnover/turnover.ts';
@@ -57,6 +58,42 @@ describe('the weekly job list', () => {
     expect(text.match(/Sow \d+ seeds? /g)?.length).toBe(
       seasonInput(plan).jobs.filter(({ kind }) => kind === 'sowInTray' || kind === 'sowInBed').length,
     );
+  });
+});
+
+describe('sowing tags', () => {
+  test('are as many as the sowings, each with its caution where its crop has one', async () => {
+    const plan = seasonPlan('warm-terrace');
+    const [how, ...sheets] = await pagesOf(kindOf('sowing-tags'), seasonInput(plan));
+    const tags = sheets.flatMap((page) => page.nodes.filter(({ role }) => role === 'Sect'));
+    expect(tags).toHaveLength(plan.sowings.length);
+    const text = sheets.map(textOf).join(' ');
+    const sown = plan.sowings.filter(({ crop }) => crop === 'kangkong').length;
+    expect(text.split('Water spinach: forbidden or bound to a permit')).toHaveLength(sown + 1);
+    expect(sown).toBeGreaterThan(0);
+    expect(how && textOf(how)).toContain('3 across and 6 down');
+  });
+
+  test('lie on the labels that the keeper measured, after the used ones', async () => {
+    const labels = {
+      ...{ columns: 2, rows: 7, labelWidth_mm: 99, labelHeight_mm: 38.1, left_mm: 4.7, top_mm: 15.2 },
+      ...{ across_mm: 101.6, down_mm: 38.1, used: 3 },
+    };
+    const input = { ...seasonInput(seasonPlan('warm-terrace')), labels };
+    const [, first] = await pagesOf(kindOf('sowing-tags'), input);
+    const boxes = first?.nodes.filter(({ role }) => role === 'Sect') ?? [];
+    expect(boxes).toHaveLength(11);
+    expect(boxes[0] && boxes[0].box.x_pt * mmPerPoint).toBeCloseTo(4.7 + 101.6 + 3, 1);
+    expect(boxes[0] && boxes[0].box.y_pt * mmPerPoint).toBeCloseTo(15.2 + 38.1 + 3, 1);
+    expect(first && overflows(first)).toEqual([]);
+  });
+
+  test('tell a week and how far it may be off where a day would promise too much', async () => {
+    const plan = seasonPlan('warm-terrace');
+    const wide = plan.sowings.filter(({ first }) => first.spreadWeeks !== null);
+    expect(wide.length).toBeGreaterThan(0);
+    const text = (await wordsOn('sowing-tags', plan)).replace(/\u00a0/g, ' ');
+    expect(text.match(/week of \d+ \w+ \d+, plus or minus \d+ weeks?/g)).toHaveLength(wide.length);
   });
 });
 

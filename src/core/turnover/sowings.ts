@@ -1,6 +1,7 @@
 /** What is sown, planted and picked, as the paper shows it. */
 import { dateOf } from '../calendar.ts';
 import type { Placed } from './assign.ts';
+import { firstPickingOf } from './firstPicking.ts';
 import { isoWeekOf } from '../isoWeek.ts';
 import type { Season } from './season.ts';
 import type { Pick, Sowing, Strip } from './turnover.ts';
@@ -41,6 +42,8 @@ function sowingOf(season: Season, placed: readonly Placed[]): Sowing {
   const sow_d = workday_d(task, choice.sow_week);
   const plantOut_d = crop.nursery_d === null ? null : workday_d(task, choice.from_week);
   const { year, week } = isoWeekOf(sow_d);
+  const picks = picksOf(season, placed);
+  const { readyFrom_d, readyTo_d } = choice.grown;
   return {
     id: `${crop.id}-${year}W${String(week).padStart(2, '0')}-${first.run.bed + 1}`,
     crop: crop.id,
@@ -52,15 +55,16 @@ function sowingOf(season: Season, placed: readonly Placed[]): Sowing {
     seeds: Math.ceil(plants / crop.germination.success_frac - slack),
     plants,
     strips: placed.map(stripOf).sort((a, b) => a.first - b.first),
-    picks: picksOf(season, placed),
-    readyFrom_d: choice.grown.readyFrom_d,
-    readyTo_d: choice.grown.readyTo_d,
+    picks,
+    readyFrom_d,
+    readyTo_d,
+    first: firstPickingOf(picks[0]?.day_d ?? readyFrom_d, readyFrom_d, readyTo_d),
     mayBolt: choice.grown.mayBolt,
     dates: {
       sown: dateOf(sow_d),
       planted: plantOut_d === null ? null : dateOf(plantOut_d),
-      readyFrom: dateOf(choice.grown.readyFrom_d),
-      readyTo: dateOf(choice.grown.readyTo_d),
+      readyFrom: dateOf(readyFrom_d),
+      readyTo: dateOf(readyTo_d),
     },
   };
 }

@@ -3,6 +3,7 @@ import type { Crop, CropUnit } from '../crops/crop.ts';
 import type { GrowingPlace } from '../crops/growth.ts';
 import type { Note } from '../note.ts';
 import type { BedMode } from '../system.ts';
+import type { FirstPicking } from './firstPicking.ts';
 
 /** What a person wants, already checked. */
 export type TurnoverTask = {
@@ -82,6 +83,7 @@ export type Sowing = {
   /** Between which days the first picking may fall. */
   readonly readyFrom_d: number;
   readonly readyTo_d: number;
+  readonly first: FirstPicking;
   readonly mayBolt: 'yes' | 'no';
   /** The same days as dates: `2031-04-28`. */
   readonly dates: {

@@ -8,8 +8,17 @@ import { Leaf } from './blocks.tsx';
 import { CardHead } from './CardHead.tsx';
 import { Frame } from './Frame.tsx';
 
-/** Kind and subject stand under `turnover.` and the group of the sheet. */
-export function seasonSide(input: TurnoverInput, kind: TurnoverKind, group: string, content: JSXNode): Sheet {
+/** What the sheet is, and a line under the name of the season. */
+type Head = { readonly kind: string; readonly subject: string };
+
+/** Kind and subject, or the group under `turnover.` in which both stand. */
+export function seasonSide(
+  input: TurnoverInput,
+  kind: TurnoverKind,
+  of: string | Head,
+  content: JSXNode,
+): Sheet {
+  const head = typeof of === 'string' ? headOf(input, of) : of;
   const { task } = input.plan;
   return {
     ...paperSizes[input.paper],
@@ -21,8 +30,8 @@ export function seasonSide(input: TurnoverInput, kind: TurnoverKind, group: stri
           <CardHead
             name={task.name}
             place={task.placeName}
-            subject={season(input, `${group}.subject`)}
-            kind={season(input, `${group}.kind`)}
+            subject={head.subject}
+            kind={head.kind}
             printed={season(input, 'printed', { date: dayText(input.day, input.words.catalogue) })}
           />
           {content}
@@ -30,6 +39,10 @@ export function seasonSide(input: TurnoverInput, kind: TurnoverKind, group: stri
       </Leaf>
     ),
   };
+}
+
+function headOf(input: TurnoverInput, group: string): Head {
+  return { kind: season(input, `${group}.kind`), subject: season(input, `${group}.subject`) };
 }
 
 /** What `packed` measures. */

@@ -1,14 +1,14 @@
 /** The bars of every sheet at true scale. */
 import { path } from '../../drawing/shape.ts';
 import { mm } from '../../paper/measures.ts';
-import type { SheetInput } from '../sheet.ts';
+import type { Printing } from '../sheet.ts';
 import { told } from '../sheetWords.ts';
 import { Para } from './blocks.tsx';
 import { safe, size } from './look.ts';
 import { Shapes } from './Shapes.tsx';
 
 /** Two bars to measure before anything is cut. */
-export function TestBars({ input }: { input: SheetInput }) {
+export function TestBars({ input }: { input: Pick<Printing, 'words'> }) {
   const bars = [
     { length: mm(100), text: told(input, 'dipStrip', 'bar_mm') },
     { length: mm(101.6), text: told(input, 'dipStrip', 'bar_in') },
