@@ -4,7 +4,8 @@ import type { Loader } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { defineCollection } from 'astro:content';
 import { type CarePart, careParts } from './core/care/routine.ts';
-import type { Content, ReadSystem } from './schemas/content.ts';
+import type { Crop } from './core/crops/crop.ts';
+import type { Content, ReadSystem, ReadTurnover } from './schemas/content.ts';
 import type { ClimateFile } from './schemas/climate.ts';
 import type { FishFile } from './schemas/fish.ts';
 import type { MediaFile } from './schemas/media.ts';
@@ -49,6 +50,13 @@ export const collections = {
     schema: z.custom<StartContainerFile>(),
   }),
   pumps: defineCollection({ loader: from(({ starts }) => starts.pumps), schema: z.custom<StartPumpFile>() }),
+  crops: defineCollection({ loader: from(({ crops }) => crops), schema: z.custom<Crop>() }),
+  turnovers: defineCollection({
+    loader: from(({ turnovers }) =>
+      Object.fromEntries(turnovers.filter(({ shared }) => shared).map((season) => [season.id, season])),
+    ),
+    schema: z.custom<ReadTurnover>(),
+  }),
   media: defineCollection({ loader: from(({ media }) => media), schema: z.custom<MediaFile>() }),
   sources: defineCollection({ loader: from(({ sources }) => sources), schema: z.custom<SourceFile>() }),
   terms: defineCollection({ loader: from(({ terms }) => terms), schema: z.custom<TermFile>() }),

@@ -20,7 +20,7 @@ import type { PrintJob } from './printSystem.ts';
 const turnoverFolder = 'turnovers';
 
 /** Seconds for a season; most are proven best long before. */
-const most_s = 20;
+const most_s = 9;
 
 /** Returns the number of pages. */
 export async function printTurnover(

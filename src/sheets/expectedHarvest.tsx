@@ -1,11 +1,11 @@
 /** What the season is expected to give: a graph for each crop, what falls short, and from when to when. */
-import type { CropWeeks, ShortBy, Sowing } from '../core/turnover/turnover.ts';
+import type { CropWeeks, Sowing } from '../core/turnover/turnover.ts';
 import { harvestBars } from '../drawing/harvestBars.ts';
 import { mm } from '../paper/measures.ts';
 import type { Page } from '../paper/page.ts';
 import { dayText } from '../wording/date.ts';
-import { harvestText } from '../wording/harvest.ts';
 import { shorten } from '../wording/shorten.ts';
+import { shortLines, totalWords } from './harvestWords.ts';
 import { type Packable, packed } from './packed.ts';
 import { Heading, Para } from './parts/blocks.tsx';
 import { Grid } from './parts/Grid.tsx';
@@ -58,20 +58,12 @@ function blocks(input: TurnoverInput): readonly Packable[] {
 }
 
 function CropGraph({ input, of }: { input: TurnoverInput; of: CropWeeks }) {
-  const said = { catalogue: input.words.catalogue, units: input.units };
-  const total = of.picked.reduce((sum, one) => sum + one, 0);
-  const wanted = of.wanted.reduce((sum, one) => sum + one, 0);
-  const crop = cropName(input, of.crop);
-  const words = {
-    crop,
-    total: harvestText(total, of.unit, said),
-    wanted: harvestText(wanted, of.unit, said),
-  };
+  const words = totalWords(input, of);
   const bars = harvestBars(of, graph);
   return (
     <div style={{ display: 'flex', alignItems: 'flex-end' }}>
       <div data-role="P" style={{ display: 'flex', flexDirection: 'column', width: mm(38), flexShrink: 0 }}>
-        <div style={{ display: 'block', lineClamp: 1, fontWeight: weight.heavy }}>{crop}</div>
+        <div style={{ display: 'block', lineClamp: 1, fontWeight: weight.heavy }}>{words.crop}</div>
         <div style={{ display: 'flex', fontSize: size.source }}>{season(input, 'harvest.total', words)}</div>
       </div>
       <div
@@ -83,22 +75,6 @@ function CropGraph({ input, of }: { input: TurnoverInput; of: CropWeeks }) {
       </div>
     </div>
   );
-}
-
-const reasons: readonly ShortBy[] = ['room', 'tooEarly', 'season', 'holiday', 'refused'];
-
-/** One line for each crop and reason, with the weeks. */
-function shortLines(input: TurnoverInput): readonly string[] {
-  const lines = input.plan.crops.flatMap(({ crop }) =>
-    reasons.flatMap((why) => {
-      const weeks = input.plan.short.filter((one) => one.crop === crop && one.why === why);
-      if (weeks.length === 0) return [];
-      return [
-        season(input, `harvest.why.${why}`, { crop: cropName(input, crop), weeks: String(weeks.length) }),
-      ];
-    }),
-  );
-  return lines.length === 0 ? [season(input, 'harvest.nothingShort')] : lines;
 }
 
 /** Tables of so many rows, so that a page can break between two. */

@@ -23,13 +23,15 @@ export function cropWeeks(season: Season, counts: Counts): readonly CropWeeks[] 
   const units = pickedUnits(season, counts);
   return season.task.wishes.map(({ crop, unit, perWeek }, wish) => {
     const amount = season.units[wish]?.amount ?? 0;
-    return {
-      crop: crop.id,
-      unit,
-      wanted: Array.from({ length: season.task.weeks }, (_, week) => perWeek[week] ?? 0),
-      picked: (units[wish] ?? []).map((count) => count * amount),
-    };
+    const wanted = Array.from({ length: season.task.weeks }, (_, week) => perWeek[week] ?? 0);
+    const picked = (units[wish] ?? []).map((count) => count * amount);
+    const totals = { wanted: sumOf(wanted), picked: sumOf(picked) };
+    return { crop: crop.id, unit, wanted, picked, totals };
   });
+}
+
+function sumOf(amounts: readonly number[]): number {
+  return amounts.reduce((sum, amount) => sum + amount, 0);
 }
 
 /** By wish, the weeks in which something could be picked if it had been sown before the season. */

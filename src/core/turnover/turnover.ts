@@ -136,6 +136,8 @@ export type CropWeeks = {
   readonly unit: CropUnit;
   readonly wanted: readonly number[];
   readonly picked: readonly number[];
+  /** Of the whole season. */
+  readonly totals: { readonly wanted: number; readonly picked: number };
 };
 
 /** Why less is picked than was wanted. */

@@ -1,0 +1,107 @@
+/** @jsxImportSource preact */
+/** What a season comes to: the calendar as a picture, what it gives, what falls short, and its files. */
+import { useState } from 'preact/hooks';
+import type { Stage } from '../../core/turnover/turnover.ts';
+import { type Catalogue, say } from '../../wording/catalogue.ts';
+import { amount } from '../../wording/quantity.ts';
+import { SidePicture } from '../SidePicture.tsx';
+import type { SeasonFile, SeasonShown } from './seasonMessages.ts';
+
+type ResultProps = {
+  readonly catalogue: Catalogue;
+  readonly shown: SeasonShown | null;
+  readonly state: 'working' | 'current' | 'stale' | 'stopped';
+  readonly making: SeasonFile | null;
+  readonly stop: () => void;
+  readonly download: (file: SeasonFile) => void;
+};
+
+export function SeasonResult({ catalogue, shown, state, making, stop, download }: ResultProps) {
+  return (
+    <section class="output" aria-labelledby="season-result">
+      <h2 id="season-result">{say(catalogue, 'crops.result')}</h2>
+      <p role="status" class="quiet">
+        {say(catalogue, `crops.state.${state}`)}
+      </p>
+      {state === 'working' ? (
+        <button type="button" onClick={stop}>
+          {say(catalogue, 'crops.stop')}
+        </button>
+      ) : null}
+      {shown === null ? null : (
+        <>
+          <Calendar catalogue={catalogue} shown={shown} />
+          <List
+            title={say(catalogue, 'crops.stages')}
+            lines={shown.stages.map((stage) => stageText(stage, catalogue))}
+          />
+          <List title={say(catalogue, 'crops.gives')} lines={shown.crops} />
+          <List title={say(catalogue, 'crops.short')} lines={shown.short} />
+          <List title={say(catalogue, 'crops.mind')} lines={shown.notes} />
+          <Files {...{ catalogue, shown, state, making, download }} />
+        </>
+      )}
+    </section>
+  );
+}
+
+function Calendar({ catalogue, shown }: { readonly catalogue: Catalogue; readonly shown: SeasonShown }) {
+  const [chosen, choose] = useState(0);
+  const index = Math.min(chosen, shown.sides.length - 1);
+  const side = shown.sides[index];
+  if (side === undefined) return <p>{say(catalogue, 'crops.nothing')}</p>;
+  return (
+    <div class="sheet">
+      <fieldset class="sides">
+        <legend class="unseen">{say(catalogue, 'crops.pages')}</legend>
+        {shown.sides.map((_, at) => (
+          <button key={at} type="button" aria-pressed={at === index} onClick={() => choose(at)}>
+            {say(catalogue, 'crops.page', { number: String(at + 1) })}
+          </button>
+        ))}
+      </fieldset>
+      <SidePicture side={side} alt={side.alt} />
+    </div>
+  );
+}
+
+function List({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <>
+      <h3>{title}</h3>
+      <ul>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function stageText({ name, state, gap_frac }: Stage, catalogue: Catalogue): string {
+  const gap = amount(gap_frac, 'frac', 'up', 'metric');
+  return say(catalogue, `crops.stage.${name}.${state}`, { gap });
+}
+
+function Files({
+  catalogue,
+  shown,
+  state,
+  making,
+  download,
+}: Omit<ResultProps, 'shown' | 'stop'> & { readonly shown: SeasonShown }) {
+  const isClosed = state === 'working' || state === 'stale' || making !== null;
+  return (
+    <div class="files">
+      <h3>{say(catalogue, 'crops.files')}</h3>
+      <div class="row">
+        {shown.files.map((file) => (
+          <button key={file} type="button" disabled={isClosed} onClick={() => download(file)}>
+            {making === file ? say(catalogue, 'crops.making') : say(catalogue, `crops.file.${file}`)}
+          </button>
+        ))}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,66 @@
+/** The page's side of the worker. A plan that is still worked out when another is wanted is stopped with its worker. */
+import type { MadeFile } from '../messages.ts';
+import type { SeasonContent, SeasonFile, SeasonTold } from './seasonMessages.ts';
+
+export type SeasonRoom = {
+  readonly plan: (raw: unknown, day: string) => void;
+  /** Stops what is worked out; what is shown stays. */
+  readonly stop: () => void;
+  readonly make: (file: SeasonFile) => Promise<MadeFile>;
+};
+
+export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => void): SeasonRoom {
+  let turn = 0;
+  /** Files are counted below zero, so that they are no plan's turn. */
+  let made = 0;
+  let busy: 'yes' | 'no' = 'no';
+  let waiting: { readonly turn: number; readonly told: (told: SeasonTold) => void } | null = null;
+  let worker = hired();
+
+  function hired(): Worker {
+    const fresh = new Worker(new URL('./season.worker.ts', import.meta.url), { type: 'module' });
+    fresh.onmessage = ({ data }: MessageEvent<SeasonTold>) => {
+      if (waiting?.turn === data.turn) waiting.told(data);
+      else if (data.turn === turn) {
+        if (data.kind !== 'shown') busy = 'no';
+        hear(data);
+      }
+    };
+    fresh.onerror = ({ message }) => hear({ kind: 'failed', turn, message });
+    fresh.postMessage({ kind: 'start', content });
+    return fresh;
+  }
+
+  function stop(): void {
+    if (busy === 'no') return;
+    worker.terminate();
+    worker = hired();
+    busy = 'no';
+    turn += 1;
+  }
+
+  return {
+    stop,
+    plan: (raw, day) => {
+      stop();
+      turn += 1;
+      busy = 'yes';
+      worker.postMessage({ kind: 'plan', turn, raw, day });
+    },
+    make: (file) => {
+      made -= 1;
+      const mine = made;
+      return new Promise((resolve, refuse) => {
+        waiting = {
+          turn: mine,
+          told: (told) => {
+            waiting = null;
+            if (told.kind === 'made') resolve(told.made);
+            else refuse(new Error(told.kind === 'failed' ? told.message : told.kind));
+          },
+        };
+        worker.postMessage({ kind: 'make', turn: mine, file });
+      });
+    },
+  };
+}

@@ -1,0 +1,34 @@
+/** A plan in the words and pictures of the crops page. */
+import type { Page } from '../../paper/page.ts';
+import type { Press } from '../../paper/press.ts';
+import { type TurnoverInput, season } from '../../sheets/turnoverSheet.ts';
+import { shortLines, totalLines } from '../../sheets/harvestWords.ts';
+import { turnoverSheets } from '../../sheets/turnoverSheets.ts';
+import { noteSentence } from '../../wording/note.ts';
+import type { Side } from '../messages.ts';
+import type { SeasonFile, SeasonShown } from './seasonMessages.ts';
+
+export function shownOf(input: TurnoverInput): Omit<SeasonShown, 'sides'> {
+  const sheets = turnoverSheets.filter((kind) => kind.fits(input) === 'yes').map(({ id }): SeasonFile => id);
+  return {
+    crops: totalLines(input),
+    short: shortLines(input),
+    notes: input.plan.notes.map((note) => noteSentence(note, input.words.catalogue, input.units)),
+    stages: input.plan.stages,
+    files: input.jobs.length === 0 ? sheets : [...sheets, 'ics', 'csv'],
+  };
+}
+
+/** The calendar for the paper of the house, page by page; none where nothing grows. */
+export async function calendarSides(input: TurnoverInput, press: Press): Promise<readonly Side[]> {
+  const [calendar] = turnoverSheets;
+  const sides: Side[] = [];
+  if (calendar === undefined || calendar.fits(input) === 'no') return sides;
+  for await (const page of calendar.pages(input, press.layOut)) sides.push(sideOf(page, input, press));
+  return sides;
+}
+
+function sideOf(page: Page, input: TurnoverInput, press: Press): Side {
+  const { width_pt, height_pt } = page;
+  return { width_pt, height_pt, ...press.draw(page), alt: season(input, 'calendar.alt') };
+}

@@ -1,0 +1,37 @@
+/** What the season gives and what falls short, in lines that sheet and page share. */
+import type { CropWeeks, ShortBy } from '../core/turnover/turnover.ts';
+import { harvestText } from '../wording/harvest.ts';
+import { cropName, season, type TurnoverInput } from './turnoverSheet.ts';
+
+const reasons: readonly ShortBy[] = ['room', 'tooEarly', 'season', 'holiday', 'refused'];
+
+/** Crop, what is picked in all and what was asked for. */
+export function totalWords(
+  input: TurnoverInput,
+  { crop, unit, totals }: CropWeeks,
+): { readonly crop: string; readonly total: string; readonly wanted: string } {
+  const said = { catalogue: input.words.catalogue, units: input.units };
+  return {
+    crop: cropName(input, crop),
+    total: harvestText(totals.picked, unit, said),
+    wanted: harvestText(totals.wanted, unit, said),
+  };
+}
+
+/** One line for each crop. */
+export function totalLines(input: TurnoverInput): readonly string[] {
+  return input.plan.crops.map((crop) => season(input, 'harvest.line', totalWords(input, crop)));
+}
+
+/** One line for each crop and reason, with the number of weeks. */
+export function shortLines(input: TurnoverInput): readonly string[] {
+  const lines = input.plan.crops.flatMap(({ crop }) =>
+    reasons.flatMap((why) => {
+      const weeks = input.plan.short.filter((one) => one.crop === crop && one.why === why);
+      if (weeks.length === 0) return [];
+      const values = { crop: cropName(input, crop), weeks: String(weeks.length) };
+      return [season(input, `harvest.why.${why}`, values)];
+    }),
+  );
+  return lines.length === 0 ? [season(input, 'harvest.nothingShort')] : lines;
+}
