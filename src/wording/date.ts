@@ -7,6 +7,12 @@ export function dayText(iso: string, catalogue: Catalogue): string {
   return `${Number(day)} ${say(catalogue, `months.${month}`)} ${year}`;
 }
 
+/** "25 Nov" from "2026-11-25", where the year goes without saying. */
+export function dayInYear(iso: string, catalogue: Catalogue): string {
+  const [, month = '', day = ''] = iso.split('-');
+  return `${Number(day)} ${say(catalogue, `months.${month}`)}`;
+}
+
 /** "Nov 2026" from "2026-11-25". */
 export function monthText(iso: string, catalogue: Catalogue): string {
   const [year = '', month = ''] = iso.split('-');

@@ -1,6 +1,6 @@
 /** What is picked and what is to be done, as sentences. */
 import type { Job } from '../core/turnover/jobs.ts';
-import type { Sowing, Strip, TurnoverPlan } from '../core/turnover/turnover.ts';
+import type { Sowing, TurnoverPlan } from '../core/turnover/turnover.ts';
 import { type Catalogue, say } from './catalogue.ts';
 import { dayText } from './date.ts';
 import { noteSentence } from './note.ts';
@@ -15,12 +15,14 @@ export function harvestText(
   { catalogue, units }: SaidIn,
 ): string {
   if (unit === 'kg') return amount(value, 'kg', 'down', units);
+  // Of one plant less its likely losses: none would be too few, and one too many to promise.
+  if (unit === 'head' && 0 < value && value < 1) return say(catalogue, 'turnover.units.oneHeadAtMost');
   const number = amount(value, unit === 'head' ? 'plants' : 'ratio', 'down', units).split('\u00a0')[0] ?? '';
   return say(catalogue, `turnover.units.${unit}${number === '1' ? '' : 's'}`, { number });
 }
 
 /** "places 3–8 and 12". */
-export function placesText(strips: readonly Strip[], catalogue: Catalogue): string {
+export function placesText(strips: readonly Run[], catalogue: Catalogue): string {
   const runs = joined(strips).map(({ first, last }) => (first === last ? `${first}` : `${first}–${last}`));
   const isOne = runs.length === 1 && !runs[0]?.includes('–');
   return say(catalogue, isOne ? 'turnover.place' : 'turnover.places', { places: runs.join(', ') });

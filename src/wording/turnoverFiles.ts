@@ -3,8 +3,9 @@ import type { Job } from '../core/turnover/jobs.ts';
 import type { TurnoverPlan } from '../core/turnover/turnover.ts';
 import { say } from './catalogue.ts';
 import { csv } from './csv.ts';
-import { cautionTexts, harvestText, jobText, placesText, type SaidIn } from './harvest.ts';
+import { cautionTexts, jobText, placesText, type SaidIn } from './harvest.ts';
 import { iCalendar } from './iCalendar.ts';
+import { precise } from './quantity.ts';
 
 /** No address of anybody: the name is kept free for this by the standard for names. */
 const domain = 'bedfirst.invalid';
@@ -53,7 +54,6 @@ export function planTable(plan: TurnoverPlan, jobs: readonly Job[], said: SaidIn
   const rows = jobs.map((job) => {
     const wish = plan.task.wishes.find(({ crop }) => crop.id === job.crop);
     const week = plan.calendar[job.week];
-    const picked = job.amount === null ? '' : harvestText(job.amount, wish?.unit ?? 'kg', said);
     return [
       job.date,
       week === undefined ? '' : `${week.isoYear}-W${String(week.isoWeek).padStart(2, '0')}`,
@@ -63,7 +63,8 @@ export function planTable(plan: TurnoverPlan, jobs: readonly Job[], said: SaidIn
       job.strips.length === 0 ? '' : placesText(job.strips, catalogue),
       job.seeds,
       job.plants,
-      picked.split(/[\s\u00a0]/)[0] ?? '',
+      // In the unit that stands beside it, whatever units the sheets are in.
+      job.amount === null ? '' : Number(precise(job.amount, 3)),
       job.amount === null ? '' : (wish?.unit ?? ''),
     ];
   });

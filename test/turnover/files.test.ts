@@ -58,4 +58,12 @@ describe('the table of a plan', () => {
     expect(rows[0]?.split(',')).toHaveLength(10);
     expect(rows[1]).toMatch(/^2031-\d\d-\d\d,2031-W\d\d,/);
   });
+
+  test('tells amounts in the unit beside them, whatever units the sheets are in', () => {
+    const school = seasonPlan('cape-school');
+    const table = (units: 'metric' | 'us'): string => planTable(school, jobsOf(school), { ...said, units });
+    expect(table('us')).toBe(table('metric'));
+    const weighed = jobsOf(school).find(({ crop, amount }) => crop === 'lettuceLeaf' && amount !== null);
+    expect(table('us')).toContain(`,${Number((weighed?.amount ?? 0).toPrecision(3))},kg\r\n`);
+  });
 });
