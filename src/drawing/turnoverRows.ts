@@ -27,7 +27,10 @@ export type TurnoverRow =
 /** All rows of a plan from top to bottom; the nursery only where something waits in it. */
 export function turnoverRows(plan: TurnoverPlan): readonly TurnoverRow[] {
   const beds = plan.task.beds.flatMap((_, bed): readonly TurnoverRow[] => {
-    const rows = placeRows(plan.sowings.filter((one) => one.bed === bed));
+    const rows = placeRows(
+      plan.sowings.filter((one) => one.bed === bed),
+      pickedOnce(plan),
+    );
     return rows.length === 0
       ? []
       : [{ kind: 'bed', bed }, ...rows.map((row) => ({ ...row, bed, kind: 'places' as const }))];
@@ -38,7 +41,7 @@ export function turnoverRows(plan: TurnoverPlan): readonly TurnoverRow[] {
 type PlaceRow = { readonly first: number; readonly last: number; readonly stays: readonly Stay[] };
 
 /** From each place on which anything begins or ends to the next. */
-function placeRows(sowings: readonly Sowing[]): readonly PlaceRow[] {
+function placeRows(sowings: readonly Sowing[], once: ReadonlySet<string>): readonly PlaceRow[] {
   const strips = sowings.flatMap((sowing) => sowing.strips.map((strip) => ({ sowing, strip })));
   const edges = [...new Set(strips.flatMap(({ strip }) => [strip.first, strip.last + 1]))].sort(
     (a, b) => a - b,
@@ -47,21 +50,24 @@ function placeRows(sowings: readonly Sowing[]): readonly PlaceRow[] {
     const last = (edges[at + 1] ?? first + 1) - 1;
     const here = strips.filter(({ strip }) => strip.first <= first && last <= strip.last);
     const stays = here
-      .map(({ sowing, strip }) => stayOf(sowing, strip))
+      .map(({ sowing, strip }) => stayOf(sowing, strip, once))
       .sort((a, b) => a.from_week - b.from_week);
     return stays.length === 0 ? [] : [{ first, last, stays }];
   });
 }
 
-function stayOf(sowing: Sowing, strip: Strip): Stay {
-  const once = sowing.picks.every(({ lifts }) => lifts !== 'none');
+function pickedOnce({ task }: TurnoverPlan): ReadonlySet<string> {
+  return new Set(task.wishes.filter(({ crop }) => crop.picking.kind === 'once').map(({ crop }) => crop.id));
+}
+
+function stayOf(sowing: Sowing, strip: Strip, once: ReadonlySet<string>): Stay {
   const weeks = sowing.picks.map(({ week }) => week).filter((week) => week <= strip.to_week);
   return {
     crop: sowing.crop,
     begins: sowing.plantOut_d === null ? 'sow' : 'plant',
     from_week: strip.from_week,
     to_week: strip.to_week,
-    pick_weeks: once ? [strip.to_week] : weeks,
+    pick_weeks: once.has(sowing.crop) ? [strip.to_week] : weeks,
     restTo_week: Math.max(strip.to_week, strip.restTo_week),
   };
 }

@@ -2,22 +2,27 @@
 import { type Batch, sizeOf, type Together, togetherIn } from './batches.ts';
 import { clearedOf } from './bedKinds.ts';
 import type { Counts } from './counts.ts';
-import { freeRuns, type Ground, groundOf, hold, lengthOf, type Run } from './ground.ts';
+import { freeRuns, type Ground, groundOf, hold, lengthOf, type Run, type Wanted } from './ground.ts';
 import type { Season } from './season.ts';
 import type { Relaxed } from './turnover.ts';
 
 /** A batch, or the part of it that stands in a run. */
 export type Placed = { readonly batch: Batch; readonly run: Run };
 
-export type Assigned = { readonly placed: readonly Placed[]; readonly relaxed: readonly Relaxed[] };
+export type Assigned = {
+  readonly placed: readonly Placed[];
+  readonly relaxed: readonly Relaxed[];
+  /** Batches that find no place which stays free for them, with the places that are missing. */
+  readonly lost: readonly Pick<Batch, 'choice' | 'places'>[];
+};
 
 /** Of runs that are long enough the one to take: the tightest, the one nearest to the edge, or the one just vacated. */
 const manners = ['tight', 'edge', 'vacated'] as const;
 type Manner = (typeof manners)[number];
 
 /**
- * Places for all batches. Room there is always: the counts keep to it, and places that are held from a week to a week can
- * be given out in the order of the first weeks. Wishes about which places may have to be given up; of three ways to give
+ * Places for all batches. Where nothing stands yet there is always room: the counts keep to it, and places that are held
+ * from a week to a week can be given out in the order of the first weeks. Wishes about which places may have to be given up; of three ways to give
  * them out the one that gives up least is taken.
  * @param season the season
  * @param counts units of each choice
@@ -29,7 +34,8 @@ type Manner = (typeof manners)[number];
 export function assigned(season: Season, counts: Counts, standing: readonly Placed[]): Assigned {
   const all = togetherIn(season, counts);
   const tried = manners.map((manner) => laidOut(season, all, standing, manner));
-  return tried.reduce((best, one) => (one.relaxed.length < best.relaxed.length ? one : best));
+  const cost = ({ lost, relaxed }: Assigned): number => lost.length * all.length + relaxed.length;
+  return tried.reduce((best, one) => (cost(one) < cost(best) ? one : best));
 }
 
 type Desk = {
@@ -39,6 +45,7 @@ type Desk = {
   readonly widest: number;
   readonly placed: Placed[];
   readonly relaxed: Relaxed[];
+  readonly lost: Pick<Batch, 'choice' | 'places'>[];
 };
 
 function laidOut(
@@ -48,7 +55,11 @@ function laidOut(
   manner: Manner,
 ): Assigned {
   const widest = Math.max(1, ...season.units.map(({ places }) => places));
-  const desk: Desk = { season, ground: groundOf(season.task), manner, widest, placed: [], relaxed: [] };
+  const kept = standing.map(({ batch, run }) => ({
+    ...{ run, from_week: batch.choice.from_week, until_week: batch.until_week },
+  }));
+  const ground = groundOf(season.task, kept);
+  const desk: Desk = { season, ground, manner, widest, placed: [], relaxed: [], lost: [] };
   const stands = new Map(standing.map(({ batch, run }) => [batch.choice, run]));
   for (const group of all) {
     const known = group.batches.filter(({ choice }) => stands.has(choice));
@@ -57,7 +68,7 @@ function laidOut(
     const rest = group.batches.filter(({ choice }) => !stands.has(choice));
     if (rest.length > 0) place(desk, { ...group, batches: rest });
   }
-  return { placed: desk.placed, relaxed: desk.relaxed };
+  return { placed: desk.placed, relaxed: desk.relaxed, lost: desk.lost };
 }
 
 function take(desk: Desk, placed: Placed): void {
@@ -91,9 +102,11 @@ function place(desk: Desk, group: Together): void {
 
 /** The best run of at least so many places that gives no wish up. */
 function runFor(desk: Desk, group: Together, places: number, batches: readonly Batch[]): Run | null {
-  const runs = freeRuns(desk.ground, bedsOf(desk, group), wantedBy(desk, group, 'kept')).filter(
-    (run) => lengthOf(run) >= places && mayClear(desk, run.bed, batches),
-  );
+  const runs = freeRuns(
+    desk.ground,
+    bedsOf(desk, group),
+    wantedBy(desk, { ...group, batches }, 'kept'),
+  ).filter((run) => lengthOf(run) >= places && mayClear(desk, run.bed, batches));
   return runs.length === 0
     ? null
     : runs.reduce((best, run) => (rank(desk, run) < rank(desk, best) ? run : best));
@@ -109,13 +122,14 @@ function bedsOf({ season }: Desk, { kind }: Together): readonly number[] {
   return season.kinds[kind]?.beds ?? [];
 }
 
-function wantedBy(
-  desk: Desk,
-  { from_week, batches }: Together,
-  family: 'kept' | 'given up',
-): { readonly week: number; readonly family: string | null } {
+function wantedBy(desk: Desk, { from_week, batches }: Together, family: 'kept' | 'given up'): Wanted {
   const isKept = family === 'kept' && desk.season.task.rotation === 'wanted';
-  return { week: from_week, family: isKept ? familyOf(desk, batches[0]?.choice.wish ?? 0) : null };
+  const until_week = Math.max(...batches.map((one) => one.until_week));
+  return {
+    week: from_week,
+    until_week,
+    family: isKept ? familyOf(desk, batches[0]?.choice.wish ?? 0) : null,
+  };
 }
 
 function mayClear({ season, ground, widest }: Desk, bed: number, batches: readonly Batch[]): boolean {
@@ -133,7 +147,11 @@ function mayClear({ season, ground, widest }: Desk, bed: number, batches: readon
 function inPieces(desk: Desk, group: Together, batch: Batch): void {
   let left = batch.places;
   for (const family of ['kept', 'given up'] as const) {
-    const runs = freeRuns(desk.ground, bedsOf(desk, group), wantedBy(desk, group, family));
+    const runs = freeRuns(
+      desk.ground,
+      bedsOf(desk, group),
+      wantedBy(desk, { ...group, batches: [batch] }, family),
+    );
     const longest = [...runs].sort((a, b) => Number(fits(b)) - Number(fits(a)) || lengthOf(b) - lengthOf(a));
     for (const run of longest) {
       if (left === 0) break;
@@ -143,7 +161,7 @@ function inPieces(desk: Desk, group: Together, batch: Batch): void {
       left -= taken;
     }
   }
-  if (left > 0) throw new RangeError(`${left} places are missing in week ${group.from_week}`);
+  if (left > 0) desk.lost.push({ choice: batch.choice, places: left });
 
   function fits(run: Run): boolean {
     return mayClear(desk, run.bed, [batch]);

@@ -11,35 +11,55 @@ export type Ground = {
   readonly family: readonly string[][];
   /** By bed and week: places lifted. */
   readonly lifted: readonly number[][];
+  /** What stands already, or will be planted on its own places. */
+  readonly kept: readonly Kept[];
 };
+
+/** A run that is taken from one week up to another. */
+export type Kept = { readonly run: Run; readonly from_week: number; readonly until_week: number };
 
 /**
  * Beds before anything is planted.
  * @param task beds and weeks
- * @returns every place free
+ * @param kept what stands already
+ * @returns every place free but for that
  * @valid every task
  * @source geometry
  */
-export function groundOf(task: TurnoverTask): Ground {
+export function groundOf(task: TurnoverTask, kept: readonly Kept[]): Ground {
   const { beds, weeks } = task;
   return {
     free_week: beds.map(({ places }) => Array.from({ length: places }, () => 0)),
     family: beds.map(({ places }) => Array.from({ length: places }, () => '')),
     lifted: beds.map(() => Array.from({ length: weeks }, () => 0)),
+    kept,
   };
 }
 
-/** Whom the free places must suit: `family` where nothing of its kind may have stood there last. */
-export type Wanted = { readonly week: number; readonly family: string | null };
+/** Free from a week up to another; `family` where nothing of its kind may have stood there last. */
+export type Wanted = {
+  readonly week: number;
+  readonly until_week: number;
+  readonly family: string | null;
+};
 
 /** Free places of some beds, as long runs as there are. */
-export function freeRuns(ground: Ground, beds: readonly number[], { week, family }: Wanted): readonly Run[] {
+export function freeRuns(
+  ground: Ground,
+  beds: readonly number[],
+  { week, until_week, family }: Wanted,
+): readonly Run[] {
   const runs: Run[] = [];
   for (const bed of beds) {
     const free = ground.free_week[bed] ?? [];
     const families = ground.family[bed] ?? [];
+    const ahead = ground.kept.filter(
+      ({ run, from_week, until_week: end }) => run.bed === bed && from_week < until_week && week < end,
+    );
     const isFree = (place: number): boolean =>
-      (free[place] ?? Number.POSITIVE_INFINITY) <= week && (family === null || families[place] !== family);
+      (free[place] ?? Number.POSITIVE_INFINITY) <= week &&
+      (family === null || families[place] !== family) &&
+      !ahead.some(({ run }) => run.first <= place && place <= run.last);
     let first = 0;
     for (let place = 0; place <= free.length; place += 1) {
       if (place < free.length && isFree(place)) continue;

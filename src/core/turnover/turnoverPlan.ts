@@ -2,9 +2,10 @@
 import { dayLength_h } from '../crops/dayLength.ts';
 import { dateOf, dayNumber_d } from '../calendar.ts';
 import { isoWeekOf } from '../isoWeek.ts';
-import { assigned } from './assign.ts';
+import { type Assigned, assigned, type Placed } from './assign.ts';
 import { bedKinds } from './bedKinds.ts';
 import { choicesOf, type Grows } from './choices.ts';
+import type { Counts } from './counts.ts';
 import { faultsIn } from './faults.ts';
 import { plantedWeeks } from './plantedWeeks.ts';
 import { type Season, seasonOf } from './season.ts';
@@ -12,6 +13,7 @@ import { cropWeeks, type Early, earlyWeeks, shortfalls } from './shortfalls.ts';
 import type { Solver } from './solver.ts';
 import { sowingsOf } from './sowings.ts';
 import { type Staged, stagesOf } from './stages.ts';
+import { type Change, standing } from './standing.ts';
 import { turnoverNotes } from './turnoverNotes.ts';
 import type { TurnoverPlan, TurnoverTask, Week } from './turnover.ts';
 
@@ -35,9 +37,49 @@ export function* turnoverPlans(task: TurnoverTask, means: Means): Generator<Turn
   for (const staged of stagesOf(season, means.solver, means.most_s)) yield planOf(season, staged, early);
 }
 
-function planOf(season: Season, { counts, stages }: Staged, early: Early): TurnoverPlan {
+/**
+ * The rest of a season once more, from a week on, without moving what already stands.
+ * @param plan the plan so far
+ * @param change sowings that failed, weeks that were missed, and the week from which to plan
+ * @param means how crops grow, and a solver
+ * @returns a plan after each stage; the last is the best
+ * @valid see turnoverPlans
+ * @throws Error where a plan breaks its own rules, which is our mistake
+ * @source commonPractice
+ */
+export function* replans(
+  plan: TurnoverPlan,
+  change: Change,
+  means: Means,
+): Generator<TurnoverPlan, void, void> {
+  const { task } = plan;
+  const kinds = bedKinds(task);
+  const stands = standing(plan, change, kinds);
+  const fixed = new Map(stands.map(({ batch }) => [batch.choice, batch.units]));
+  const free = choicesOf(task, kinds, means.grows).filter(
+    ({ sow_week }) => sow_week >= change.now_week && !change.missed_weeks.includes(sow_week),
+  );
+  const season = seasonOf(
+    task,
+    kinds,
+    free,
+    [...fixed].map(([choice, units]) => ({ choice, units })),
+  );
+  const early = earlyWeeks(task, means.grows);
+  for (const staged of stagesOf(season, means.solver, means.most_s))
+    yield planOf(season, staged, early, stands);
+}
+
+function planOf(
+  season: Season,
+  { counts, stages }: Staged,
+  early: Early,
+  stands: readonly Placed[] = [],
+): TurnoverPlan {
   const { task } = season;
-  const { placed, relaxed } = assigned(season, counts, []);
+  const { placed, relaxed, lost } = assigned(season, counts, stands);
+  if (lost.length > 0)
+    return planOf(season, { counts: without(season, counts, lost), stages }, early, stands);
   const sowings = sowingsOf(season, placed);
   const crops = cropWeeks(season, counts);
   const short = shortfalls(season, crops, early);
@@ -48,6 +90,16 @@ function planOf(season: Season, { counts, stages }: Staged, early: Early): Turno
   const faults = faultsIn(plan);
   if (faults.length > 0) throw new Error(`a plan with faults: ${faults.join(', ')}`);
   return plan;
+}
+
+/** Where what stands already leaves no place free for long enough, less is planted. */
+function without(season: Season, counts: Counts, lost: Assigned['lost']): Counts {
+  return counts.map((count, column) => {
+    const choice = season.choices[column];
+    const own = lost.find((one) => one.choice === choice);
+    const places = choice === undefined ? 1 : (season.units[choice.wish]?.places ?? 1);
+    return own === undefined ? count : Math.max(0, count - Math.ceil(own.places / places));
+  });
 }
 
 /** Middle of a week. */

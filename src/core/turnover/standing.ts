@@ -1,0 +1,135 @@
+/** What already stands when a season is planned again. */
+import type { Placed } from './assign.ts';
+import type { BedKind } from './bedKinds.ts';
+import type { Choice } from './choices.ts';
+import type { Sowing, Strip, TurnoverPlan, TurnoverTask } from './turnover.ts';
+import { plantUnit } from './units.ts';
+import { restWeeks, weekFrom } from './weeks.ts';
+
+/** What came differently: from `now_week` on everything is planned again. */
+export type Change = {
+  readonly now_week: number;
+  /** Sowings that came to nothing, by their ids. */
+  readonly failed: readonly string[];
+  /** Weeks in which nothing was done. */
+  readonly missed_weeks: readonly number[];
+};
+
+/**
+ * What was sown before and has not failed, as it stands; what fell into a missed week is done in the next one, and moves on
+ * what waits for its places.
+ * @param plan the plan so far
+ * @param change what came differently
+ * @param kinds the bed kinds of its task
+ * @returns a run or several for each choice that is fixed
+ * @valid changes within the season
+ * @source commonPractice
+ */
+export function standing(plan: TurnoverPlan, change: Change, kinds: readonly BedKind[]): readonly Placed[] {
+  const { task } = plan;
+  const kept = plan.sowings.filter((sowing) => isKept(task, sowing, change));
+  const moved = kept.flatMap((sowing) =>
+    sowing.strips.map((was) => ({ sowing, was, strip: late(was, change.missed_weeks) })),
+  );
+  const clear = cleared(moved, restWeeks(task));
+  const groups = new Map<string, Stands[]>();
+  for (const one of clear) {
+    const key = [one.sowing.id, one.strip.from_week, one.strip.to_week].join(' ');
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()].flatMap((all) => placedOf(task, all, { change, kinds }));
+}
+
+/** A strip as it was planned, and as it stands now. */
+type Stands = { readonly sowing: Sowing; readonly was: Strip; readonly strip: Strip };
+
+function isKept(
+  task: TurnoverTask,
+  { id, sow_d }: Sowing,
+  { now_week, failed, missed_weeks }: Change,
+): boolean {
+  const week = weekFrom(task, sow_d);
+  return week < now_week && !failed.includes(id) && !missed_weeks.includes(week);
+}
+
+/** Nothing was planted or lifted in a missed week: both are done in the next one that was not missed. */
+function late(strip: Strip, missed: readonly number[]): Strip {
+  const from_week = afterMissed(strip.from_week, missed);
+  const delay = from_week - strip.from_week;
+  const to_week = afterMissed(strip.to_week + delay, missed);
+  return { ...strip, from_week, to_week, restTo_week: strip.restTo_week + to_week - strip.to_week };
+}
+
+function afterMissed(week: number, missed: readonly number[]): number {
+  let next = week;
+  while (missed.includes(next)) next += 1;
+  return next;
+}
+
+/** Whoever comes next onto a place waits until it is free. */
+function cleared(all: readonly Stands[], rest_weeks: number): readonly Stands[] {
+  const done: Stands[] = [];
+  for (const one of [...all].sort((a, b) => a.strip.from_week - b.strip.from_week)) {
+    const before = done.filter(
+      ({ sowing, strip }) =>
+        sowing.bed === one.sowing.bed && strip.first <= one.strip.last && one.strip.first <= strip.last,
+    );
+    const free_week = Math.max(0, ...before.map(({ strip }) => strip.to_week + rest_weeks));
+    const delay = Math.max(0, free_week - one.strip.from_week);
+    done.push({ ...one, strip: shifted(one.strip, delay) });
+  }
+  return done;
+}
+
+function shifted(strip: Strip, delay: number): Strip {
+  return {
+    ...strip,
+    from_week: strip.from_week + delay,
+    to_week: strip.to_week + delay,
+    restTo_week: strip.restTo_week + delay,
+  };
+}
+
+function placedOf(
+  task: TurnoverTask,
+  all: readonly Stands[],
+  { change, kinds }: { readonly change: Change; readonly kinds: readonly BedKind[] },
+): readonly Placed[] {
+  const [first] = all;
+  if (first === undefined) return [];
+  const { sowing, strip } = first;
+  const wish = task.wishes.findIndex(({ crop }) => crop.id === sowing.crop);
+  const of = task.wishes[wish];
+  // Beyond the season it is nobody's matter.
+  if (of === undefined || strip.from_week >= task.weeks || strip.to_week >= task.weeks) return [];
+  const places = all.reduce((sum, one) => sum + one.strip.last - one.strip.first + 1, 0);
+  const units = places / plantUnit(of.crop, task.place_mm, of.unit).places;
+  const kind = kinds.findIndex(({ beds }) => beds.includes(sowing.bed));
+  const choice = choiceOf(task, first, { wish, kind, missed: change.missed_weeks });
+  const batch = { choice, units, places, until_week: Math.min(task.weeks, strip.to_week + restWeeks(task)) };
+  return all.map((one) => ({
+    batch,
+    run: { bed: sowing.bed, first: one.strip.first - 1, last: one.strip.last - 1 },
+  }));
+}
+
+type Known = { readonly wish: number; readonly kind: number; readonly missed: readonly number[] };
+
+function choiceOf(task: TurnoverTask, { sowing, was, strip }: Stands, { wish, kind, missed }: Known): Choice {
+  const isOnce = task.wishes[wish]?.crop.picking.kind === 'once';
+  const delay = strip.from_week - was.from_week;
+  const weeks = sowing.picks
+    .filter(({ week }) => week < was.to_week)
+    .map(({ week }) => afterMissed(week + delay, missed))
+    .filter((week) => week < strip.to_week);
+  const { sow_d, plantOut_d, readyFrom_d, readyTo_d, mayBolt } = sowing;
+  const ready_d = sowing.picks[0]?.day_d ?? readyFrom_d;
+  return {
+    ...{ wish, kind, sow_week: weekFrom(task, sow_d), from_week: strip.from_week, to_week: strip.to_week },
+    pick_weeks: isOnce ? [strip.to_week] : [...new Set([...weeks, strip.to_week])],
+    grown: {
+      ...{ state: 'grows', sow_d, plantOut_d: plantOut_d ?? sow_d, ready_d, readyFrom_d, readyTo_d, mayBolt },
+      ...{ picks_d: sowing.picks.map(({ day_d }) => day_d), standsTo_d: readyTo_d },
+    },
+  };
+}

@@ -1,0 +1,101 @@
+/** The crops page in a real browser: a season is planned, changed, refused, kept and taken away. */
+import ICAL from 'ical.js';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readPdf } from '../paper/readPdf.ts';
+import { downloaded, openSite, type Site } from './visit.ts';
+
+let site: Site;
+
+beforeAll(async () => {
+  site = await openSite();
+});
+
+afterAll(async () => {
+  await site?.close();
+});
+
+const status = '[role="status"]';
+
+async function planned(page: Page): Promise<void> {
+  await page.locator(status, { hasText: 'This is the plan.' }).waitFor({ timeout: 60_000 });
+}
+
+async function openNorth(): Promise<Awaited<ReturnType<Site['visit']>>> {
+  const visit = await site.visit('/crops/');
+  await visit.page.getByRole('button', { name: 'The north yard' }).click();
+  await visit.page.locator(status, { hasText: 'Working it out' }).waitFor();
+  await planned(visit.page);
+  return visit;
+}
+
+async function lines(page: Page): Promise<string> {
+  return page.locator('.output').innerText();
+}
+
+describe('a season', () => {
+  test('is shown as a calendar, with what it gives and how good the plan is', async () => {
+    const { page, complaints, abroad, close } = await openNorth();
+    const text = await lines(page);
+    expect(text).toContain('no plan meets more of your wishes');
+    expect(text).toMatch(/Head lettuce: \d+ heads of \d+ heads that were asked for/);
+    expect(text).toContain('too cold, too hot or too dark');
+    const picture = page.locator('.sheet svg');
+    expect(await picture.getAttribute('aria-label')).toContain('places of the beds down and weeks across');
+    expect(await picture.locator('path').count()).toBeGreaterThan(100);
+    expect(complaints).toEqual([]);
+    expect(abroad).toEqual([]);
+    await close();
+  }, 90_000);
+
+  test('changes with what is typed, and is kept on the device', async () => {
+    const { page, close } = await openNorth();
+    const before = await lines(page);
+    await page.getByLabel('Each week').first().fill('0.5');
+    await page.locator(status, { hasText: 'Working it out' }).waitFor();
+    await planned(page);
+    expect(await lines(page)).not.toBe(before);
+    await page.reload();
+    await planned(page);
+    expect(await page.getByLabel('Each week').first().inputValue()).toBe('0.5');
+    await close();
+  }, 120_000);
+
+  test('that cannot be is refused at its fields, all at once, and the last plan stays in sight', async () => {
+    const { page, close } = await openNorth();
+    await page.getByLabel('Last day', { exact: true }).first().fill('2030-01-01');
+    await page.getByLabel('Length inside').first().fill('long');
+    const alert = page.getByRole('alert');
+    await alert.waitFor();
+    await expect.poll(() => alert.innerText()).toContain('The last day comes after the first');
+    await expect.poll(() => alert.innerText()).toContain('long');
+    expect(await page.getByLabel('Length inside').first().getAttribute('aria-invalid')).toBe('true');
+    expect(await page.locator('.sheet svg').count()).toBe(1);
+    expect(await page.getByRole('button', { name: 'Weekly jobs (PDF)' }).isDisabled()).toBe(true);
+    await close();
+  }, 90_000);
+
+  test('goes home as paper and into the phone', async () => {
+    const { page, close } = await openNorth();
+    const jobs = await downloaded(page, 'Weekly jobs (PDF)');
+    expect((await readPdf(jobs.bytes)).pages.length).toBeGreaterThan(1);
+    const { name, bytes } = await downloaded(page, 'For the phone (iCalendar)');
+    expect(name).toBe('my-season.ics');
+    const events = new ICAL.Component(ICAL.parse(new TextDecoder().decode(bytes))).getAllSubcomponents(
+      'vevent',
+    );
+    expect(events.length).toBeGreaterThan(50);
+    const table = await downloaded(page, 'For a spreadsheet (CSV)');
+    expect(new TextDecoder().decode(table.bytes).trim().split('\r\n')).toHaveLength(events.length + 1);
+    await close();
+  }, 90_000);
+
+  test('can be stopped, and shows the best so far', async () => {
+    const { page, close } = await site.visit('/crops/');
+    await page.locator('.sheet svg').waitFor();
+    await page.getByRole('button', { name: 'Stop here' }).click();
+    await page.locator(status, { hasText: 'Stopped.' }).waitFor();
+    expect(await lines(page)).toContain('What it gives');
+    await close();
+  }, 60_000);
+});

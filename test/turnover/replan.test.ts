@@ -1,0 +1,81 @@
+/** Planning again: a sowing that failed, a week that was missed, and nothing that stands is moved. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { faultsIn } from '../../src/core/turnover/faults.ts';
+import type { Sowing, TurnoverPlan } from '../../src/core/turnover/turnover.ts';
+import { replans, turnoverPlans } from '../../src/core/turnover/turnoverPlan.ts';
+import { nodeSolver } from '../../src/solver/node.ts';
+import { fixedGrowth, tasks } from './tasks.ts';
+
+const means = { grows: fixedGrowth, solver: await nodeSolver(), most_s: 1 };
+
+const some = tasks({ crops: 4, weeks: 20, places: 30, most: 8 })
+  .map((task) => [...turnoverPlans(task, means)].at(-1) as TurnoverPlan)
+  .filter(({ sowings }) => sowings.length > 2);
+
+function again(plan: TurnoverPlan, change: Parameters<typeof replans>[1]): TurnoverPlan {
+  const last = [...replans(plan, change, means)].at(-1);
+  if (last === undefined) throw new Error('no plan');
+  return last;
+}
+
+function sownBefore({ task, sowings }: TurnoverPlan, now: number): readonly Sowing[] {
+  return sowings.filter(({ sow_d }) => sow_d < task.firstMonday_d + now * 7);
+}
+
+describe('planning again', () => {
+  test('without any change leaves what was sown where it stands, and is no worse', () => {
+    fc.assert(
+      fc.property(some, fc.integer({ min: 1, max: 12 }), (plan, now) => {
+        const next = again(plan, { now_week: now, failed: [], missed_weeks: [] });
+        for (const sowing of sownBefore(plan, now)) {
+          const kept = next.sowings.find(({ id }) => id === sowing.id);
+          expect(kept?.strips).toEqual(sowing.strips);
+          expect(kept?.picks.map(({ week }) => week)).toEqual(sowing.picks.map(({ week }) => week));
+        }
+        expect(faultsIn(next)).toEqual([]);
+        expect(next.stages[0]?.value ?? 0).toBeLessThanOrEqual((plan.stages[0]?.value ?? 0) + 1e-6);
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  test('drops a sowing that failed, and gives its places to others', () => {
+    fc.assert(
+      fc.property(some, (plan) => {
+        const failed = plan.sowings[0] as Sowing;
+        const now = Math.floor((failed.sow_d - plan.task.firstMonday_d) / 7) + 1;
+        const next = again(plan, { now_week: now, failed: [failed.id], missed_weeks: [] });
+        expect(next.sowings.map(({ id }) => id)).not.toContain(failed.id);
+        for (const sowing of sownBefore(plan, now).filter(({ id }) => id !== failed.id))
+          expect(next.sowings.find(({ id }) => id === sowing.id)?.strips).toEqual(sowing.strips);
+        expect(faultsIn(next)).toEqual([]);
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  test('after a missed week does in the next one what was to be done, on the same places', () => {
+    fc.assert(
+      fc.property(some, fc.integer({ min: 1, max: 12 }), (plan, missed) => {
+        const next = again(plan, { now_week: missed + 1, failed: [], missed_weeks: [missed] });
+        expect(faultsIn(next)).toEqual([]);
+        const weeks = next.sowings.flatMap(({ from_week, picks }) => [
+          from_week,
+          ...picks.map(({ week }) => week),
+        ]);
+        expect(weeks).not.toContain(missed);
+        for (const { id, bed, strips } of next.sowings) {
+          const before = plan.sowings.find((one) => one.id === id);
+          if (before === undefined || before.sow_d >= plan.task.firstMonday_d + missed * 7) continue;
+          expect(bed).toBe(before.bed);
+          for (const strip of strips)
+            expect(before.strips.some(({ first, last }) => first <= strip.first && strip.last <= last)).toBe(
+              true,
+            );
+        }
+      }),
+      { numRuns: 25 },
+    );
+  });
+});
