@@ -96,9 +96,9 @@ function Files({
     <div class="files">
       <h3>{say(catalogue, 'crops.files')}</h3>
       <div class="row">
-        {shown.files.map((file) => (
-          <button key={file} type="button" disabled={isClosed} onClick={() => download(file)}>
-            {making === file ? say(catalogue, 'crops.making') : say(catalogue, `crops.file.${file}`)}
+        {shown.files.map(({ id, name }) => (
+          <button key={id} type="button" disabled={isClosed} onClick={() => download(id)}>
+            {making === id ? say(catalogue, 'crops.making') : name}
           </button>
         ))}
       </div>

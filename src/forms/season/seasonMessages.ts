@@ -35,7 +35,7 @@ export type SeasonShown = {
   readonly notes: readonly string[];
   readonly stages: readonly Stage[];
   readonly sides: readonly Side[];
-  readonly files: readonly SeasonFile[];
+  readonly files: readonly { readonly id: SeasonFile; readonly name: string }[];
 };
 
 export type SeasonTold = { readonly turn: number } & (

@@ -6,17 +6,25 @@ import { shortLines, totalLines } from '../../sheets/harvestWords.ts';
 import { turnoverSheets } from '../../sheets/turnoverSheets.ts';
 import { noteSentence } from '../../wording/note.ts';
 import type { Side } from '../messages.ts';
-import type { SeasonFile, SeasonShown } from './seasonMessages.ts';
+import type { SeasonShown } from './seasonMessages.ts';
 
 export function shownOf(input: TurnoverInput): Omit<SeasonShown, 'sides'> {
-  const sheets = turnoverSheets.filter((kind) => kind.fits(input) === 'yes').map(({ id }): SeasonFile => id);
+  const sheets = turnoverSheets
+    .filter((kind) => kind.fits(input) === 'yes')
+    .map((kind): FileName => ({ id: kind.id, name: kind.name(input) }));
   return {
     crops: totalLines(input),
     short: shortLines(input),
     notes: input.plan.notes.map((note) => noteSentence(note, input.words.catalogue, input.units)),
     stages: input.plan.stages,
-    files: input.jobs.length === 0 ? sheets : [...sheets, 'ics', 'csv'],
+    files: input.jobs.length === 0 ? sheets : [...sheets, ...plainFiles(input)],
   };
+}
+
+type FileName = SeasonShown['files'][number];
+
+function plainFiles(input: TurnoverInput): readonly FileName[] {
+  return (['ics', 'csv'] as const).map((id) => ({ id, name: season(input, `file.names.${id}`) }));
 }
 
 /** The calendar for the paper of the house, page by page; none where nothing grows. */
