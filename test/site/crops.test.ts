@@ -30,7 +30,7 @@ async function openNorth(): Promise<Awaited<ReturnType<Site['visit']>>> {
 }
 
 async function lines(page: Page): Promise<string> {
-  return page.locator('.output').innerText();
+  return (await page.locator('.output').textContent()) ?? '';
 }
 
 describe('a season', () => {
@@ -67,8 +67,8 @@ describe('a season', () => {
     await page.getByLabel('Length inside').first().fill('long');
     const alert = page.getByRole('alert');
     await alert.waitFor();
-    await expect.poll(() => alert.innerText()).toContain('The last day comes after the first');
-    await expect.poll(() => alert.innerText()).toContain('long');
+    await expect.poll(() => alert.textContent()).toContain('The last day comes after the first');
+    await expect.poll(() => alert.textContent()).toContain('long');
     expect(await page.getByLabel('Length inside').first().getAttribute('aria-invalid')).toBe('true');
     expect(await page.locator('.sheet svg').count()).toBe(1);
     expect(await page.getByRole('button', { name: 'Weekly job list' }).isDisabled()).toBe(true);
