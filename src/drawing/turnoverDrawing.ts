@@ -14,7 +14,7 @@ export type CalendarScale = {
 
 /** Words that belong into a box; the sheet knows them. */
 export type BoxWords = {
-  readonly kind: 'begins' | 'pick' | 'rest';
+  readonly kind: 'begins' | 'sow' | 'pick' | 'rest';
   readonly stay: Stay;
   readonly left: number;
   readonly top: number;
@@ -35,6 +35,8 @@ const firm = 2.6;
 const bar = 9;
 const hatchStep = 11;
 const dotStep = 14;
+/** Air over and under a box in its row. */
+const inset = 4;
 
 /** Draws the rows of a page; `holidays` are the weeks in which nobody is there. */
 export function turnoverDrawing(
@@ -45,20 +47,27 @@ export function turnoverDrawing(
   const width = scale.label + (scale.to_week - scale.from_week + 1) * scale.week;
   const height = rows.length * scale.row;
   const stays = rows.flatMap((row, at) =>
-    row.kind === 'bed' ? [] : row.stays.map((stay) => ({ stay, top: at * scale.row })),
+    'stays' in row ? row.stays.map((stay) => ({ stay, where: row.kind, top: at * scale.row })) : [],
   );
   const shown = stays.filter(({ stay }) => isShown(stay, scale));
+  const beds = shown.filter(({ where }) => where === 'places');
+  const trays = shown.filter(({ where }) => where === 'nursery');
   return {
     width,
     height,
     shapes: [
       ...lattice(scale, width, height),
       ...holidays.flatMap((week) =>
-        inPage(week, scale) ? emptied(boxOf(scale, week, week + 1, 0, height)) : [],
+        inPage(week, scale) ? emptied(boxOf(scale, week, week + 1, 0, height), scale.row) : [],
       ),
-      ...shown.flatMap(({ stay, top }) => stayShapes(stay, scale, top)),
+      ...trays.flatMap(({ stay, top }) => trayLine(stay, scale, top)),
+      ...trays.flatMap(({ stay, top }) => trayCell(stay, scale, top)),
+      ...beds.flatMap(({ stay, top }) => stayShapes(stay, scale, top)),
     ],
-    words: shown.flatMap(({ stay, top }) => stayWords(stay, scale, top)),
+    words: [
+      ...trays.flatMap(({ stay, top }) => trayWords(stay, scale, top)),
+      ...beds.flatMap(({ stay, top }) => stayWords(stay, scale, top)),
+    ],
   };
 }
 
@@ -91,22 +100,60 @@ function lattice(scale: CalendarScale, width: number, height: number): readonly 
   return [{ d: [...lines, ...rows].join(''), paint: { stroke: 'black', width: 0.7, dash: [2, 6] } }];
 }
 
-/** Nobody there: crossed out from top to bottom. */
-function emptied({ left, top, width, height }: Box): readonly Shape[] {
-  const cross = `M${tenth(left)} ${tenth(top)}L${tenth(left + width)} ${tenth(top + height)}M${tenth(left + width)} ${tenth(top)}L${tenth(left)} ${tenth(top + height)}`;
-  return [{ d: cross, paint: { stroke: 'black', width: thin } }];
+/** Nobody there: a cross in every row. */
+function emptied({ left, top, width, height }: Box, row: number): readonly Shape[] {
+  const right = left + width;
+  const crosses = Array.from({ length: Math.round(height / row) }, (_, at) => {
+    const [from, to] = [top + at * row, top + (at + 1) * row];
+    const down = `M${tenth(left)} ${tenth(from)}L${tenth(right)} ${tenth(to)}`;
+    return `${down}M${tenth(left)} ${tenth(to)}L${tenth(right)} ${tenth(from)}`;
+  });
+  return [{ d: crosses.join(''), paint: { stroke: 'black', width: thin } }];
+}
+
+/** How long a tray waits: a line along the foot of the row, up to the week in which it is planted out. */
+function trayLine(stay: Stay, scale: CalendarScale, top: number): readonly Shape[] {
+  const { left, width } = boxOf(scale, stay.from_week, stay.to_week, top, scale.row);
+  const y = tenth(top + scale.row - inset);
+  const d = `M${tenth(left)} ${y}L${tenth(left + width)} ${y}`;
+  return width > 0 ? [{ d, paint: { stroke: 'black', width: firm } }] : [];
+}
+
+/** The week of sowing: upright lines. */
+function trayCell(stay: Stay, scale: CalendarScale, top: number): readonly Shape[] {
+  if (!inPage(stay.from_week, scale)) return [];
+  return upright(boxOf(scale, stay.from_week, stay.from_week + 1, top + inset, scale.row - 2 * inset));
+}
+
+function trayWords(stay: Stay, scale: CalendarScale, top: number): readonly BoxWords[] {
+  if (!inPage(stay.from_week, scale)) return [];
+  const { left, width } = boxOf(scale, stay.from_week, stay.from_week + 1, top, scale.row);
+  return [{ kind: 'sow', stay, left, top, width }];
+}
+
+function upright(box: Box): readonly Shape[] {
+  const lines: string[] = [];
+  for (let x = box.left + hatchStep; x < box.left + box.width; x += hatchStep)
+    lines.push(`M${tenth(x)} ${tenth(box.top)}L${tenth(x)} ${tenth(box.top + box.height)}`);
+  return [outlined(box), { d: lines.join(''), paint: { stroke: 'black', width: thin } }];
+}
+
+/** A sample of each hatching, for the key. */
+export function sampleOf(kind: 'sow' | 'plant' | 'pick' | 'rest' | 'nobody', width: number, height: number) {
+  const box = { left: 0, top: 0, width, height };
+  const samples: Readonly<Record<typeof kind, readonly Shape[]>> = {
+    sow: upright(box),
+    plant: [outlined(box), barAt(box)],
+    pick: hatched(box),
+    rest: [dotted(box)],
+    nobody: emptied(box, height),
+  };
+  return samples[kind];
 }
 
 function stayShapes(stay: Stay, scale: CalendarScale, top: number): readonly Shape[] {
-  const inset = 4;
   const height = scale.row - 2 * inset;
-  const whole = boxOf(
-    scale,
-    stay.from_week,
-    stay.to_week + (stay.pick_weeks.length > 0 ? 1 : 0),
-    top + inset,
-    height,
-  );
+  const whole = boxOf(scale, stay.from_week, stay.to_week + 1, top + inset, height);
   const picks = stay.pick_weeks
     .filter((week) => inPage(week, scale))
     .map((week) => boxOf(scale, week, week + 1, top + inset, height));

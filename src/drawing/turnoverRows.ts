@@ -14,7 +14,8 @@ export type Stay = {
 };
 
 export type TurnoverRow =
-  | { readonly kind: 'nursery'; readonly stays: readonly Stay[] }
+  | { readonly kind: 'nurseryHead' }
+  | { readonly kind: 'nursery'; readonly crop: string; readonly stays: readonly Stay[] }
   | { readonly kind: 'bed'; readonly bed: number }
   | {
       readonly kind: 'places';
@@ -24,7 +25,7 @@ export type TurnoverRow =
       readonly stays: readonly Stay[];
     };
 
-/** All rows of a plan from top to bottom; the nursery only where something waits in it. */
+/** All rows of a plan from top to bottom; the nursery, crop by crop, only where something waits in it. */
 export function turnoverRows(plan: TurnoverPlan): readonly TurnoverRow[] {
   const beds = plan.task.beds.flatMap((_, bed): readonly TurnoverRow[] => {
     const rows = placeRows(
@@ -35,7 +36,8 @@ export function turnoverRows(plan: TurnoverPlan): readonly TurnoverRow[] {
       ? []
       : [{ kind: 'bed', bed }, ...rows.map((row) => ({ ...row, bed, kind: 'places' as const }))];
   });
-  return [...nurseryRows(plan).map((stays): TurnoverRow => ({ kind: 'nursery', stays })), ...beds];
+  const nursery = nurseryRows(plan);
+  return [...(nursery.length === 0 ? [] : [{ kind: 'nurseryHead' as const }]), ...nursery, ...beds];
 }
 
 type PlaceRow = { readonly first: number; readonly last: number; readonly stays: readonly Stay[] };
@@ -74,29 +76,24 @@ function stayOf(sowing: Sowing, strip: Strip, once: ReadonlySet<string>): Stay {
 
 const week_d = 7;
 
-/** Trays that wait at the same time stand in rows of their own; a row is used again once it is free. */
-function nurseryRows({ task, sowings }: TurnoverPlan): readonly (readonly Stay[])[] {
-  const rows: Stay[][] = [];
-  for (const { crop, sow_d, plantOut_d, from_week } of sowings) {
-    if (plantOut_d === null) continue;
-    const sow_week = (sow_d - task.firstMonday_d - task.workday) / week_d;
-    const stay: Stay = {
-      ...{
-        crop,
-        begins: 'sow',
-        from_week: sow_week,
-        to_week: from_week,
-        pick_weeks: [],
-        restTo_week: from_week,
-      },
-    };
-    const same = rows.some((row) =>
-      row.some((one) => one.crop === crop && one.from_week === sow_week && one.to_week === from_week),
-    );
-    if (same) continue;
-    const free = rows.find((row) => (row.at(-1)?.to_week ?? 0) <= sow_week);
-    if (free) free.push(stay);
-    else rows.push([stay]);
+/** A row for each crop, in the order of the wishes, with its trays of every week. */
+function nurseryRows(plan: TurnoverPlan): readonly TurnoverRow[] {
+  return plan.task.wishes.flatMap(({ crop }): readonly TurnoverRow[] => {
+    const stays = traysOf(plan, crop.id);
+    return stays.length === 0 ? [] : [{ kind: 'nursery', crop: crop.id, stays }];
+  });
+}
+
+/** Trays of a crop that are sown and planted out in the same weeks are one, whatever beds they go to. */
+function traysOf({ task, sowings }: TurnoverPlan, id: string): readonly Stay[] {
+  const found = new Map<string, Stay>();
+  for (const { crop, sow_d, plantOut_d, from_week: to_week } of sowings) {
+    if (crop !== id || plantOut_d === null) continue;
+    const from_week = (sow_d - task.firstMonday_d - task.workday) / week_d;
+    const begins = 'sow' as const;
+    found.set(`${from_week} ${to_week}`, {
+      ...{ crop, begins, from_week, to_week, pick_weeks: [], restTo_week: to_week },
+    });
   }
-  return rows;
+  return [...found.values()];
 }

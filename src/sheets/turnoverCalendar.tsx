@@ -5,7 +5,10 @@ import { type TurnoverRow, turnoverRows } from '../drawing/turnoverRows.ts';
 import type { Sheet } from '../paper/layOut.ts';
 import { mm, type PaperSize, paperSizes, wallSizes } from '../paper/measures.ts';
 import type { Page } from '../paper/page.ts';
-import { CalendarGrid, CalendarHead, CalendarKey } from './parts/Calendar.tsx';
+import { type CalendarFootWords, calendarFoot } from './calendarFoot.ts';
+import { CalendarFoot } from './parts/CalendarFoot.tsx';
+import { CalendarGrid } from './parts/CalendarGrid.tsx';
+import { CalendarHead } from './parts/CalendarHead.tsx';
 import { calendarLooks, type CalendarLook } from './parts/calendarLook.ts';
 import type { LayOut, WallSize } from './sheetKind.ts';
 import { season, type TurnoverInput, type TurnoverKind } from './turnoverSheet.ts';
@@ -41,27 +44,30 @@ async function* pages(
   const look = calendarLooks[size === null ? 'house' : size === 'A2' || size === '17x22' ? 'large' : 'wall'];
   const upright: PaperSize = size === null ? paperSizes[input.paper] : wallSizes[size];
   const paper = { width_mm: upright.height_mm, height_mm: upright.width_mm };
-  const rows = parted(turnoverRows(input.plan), rowsOnPage(paper, look));
+  const foot = calendarFoot(input, look, mm(paper.width_mm) - 2 * look.margin);
+  const rows = parted(turnoverRows(input.plan), rowsOnPage(paper, look, foot.height));
   const spans = weekSpans(input.plan.calendar, look);
   for (const [at, some] of rows.entries())
-    for (const weeks of spans) yield layOut(sideOf(input, { paper, look, rows: some, weeks, part: at }));
+    for (const weeks of spans)
+      yield layOut(sideOf(input, { paper, look, rows: some, weeks, part: at, foot }));
 }
 
 /** So many rows find room between head and key. */
-function rowsOnPage({ height_mm }: PaperSize, look: CalendarLook): number {
-  return Math.floor((mm(height_mm) - 2 * look.margin - look.head - look.key) / look.row);
+function rowsOnPage({ height_mm }: PaperSize, look: CalendarLook, foot: number): number {
+  return Math.max(2, Math.floor((mm(height_mm) - 2 * look.margin - look.head - foot) / look.row));
 }
 
-/** Pages of rows; the name of a bed stands above its places on each of them. */
+/** Pages of rows; what heads them stands above them on each of them. */
 function parted(rows: readonly TurnoverRow[], most: number): readonly (readonly TurnoverRow[])[] {
   const parts: TurnoverRow[][] = [[]];
-  let bed: TurnoverRow | null = null;
+  let head: TurnoverRow | null = null;
   for (const row of rows) {
-    if (row.kind === 'bed') bed = row;
+    const isHead = !('stays' in row);
+    if (isHead) head = row;
     const page = parts[parts.length - 1] ?? [];
-    const needs = row.kind === 'bed' ? 2 : 1;
+    const needs = isHead ? 2 : 1;
     if (page.length + needs <= most) page.push(row);
-    else parts.push(row.kind === 'places' && bed !== null ? [bed, row] : [row]);
+    else parts.push(isHead || head === null ? [row] : [head, row]);
   }
   return parts.filter((part) => part.length > 0);
 }
@@ -78,13 +84,17 @@ type Side = {
   readonly rows: readonly TurnoverRow[];
   readonly weeks: readonly Week[];
   readonly part: number;
+  readonly foot: CalendarFootWords;
 };
 
-function sideOf(input: TurnoverInput, { paper, look, rows, weeks, part }: Side): Sheet {
+/** The number of the last week may be a little wider than its column. */
+const lastNumber = mm(1.5);
+
+function sideOf(input: TurnoverInput, { paper, look, rows, weeks, part, foot }: Side): Sheet {
   const inner = mm(paper.width_mm) - 2 * look.margin;
   const from_week = weeks[0]?.index ?? 0;
   const to_week = weeks[weeks.length - 1]?.index ?? 0;
-  const week = Math.floor((inner - look.label) / weeks.length);
+  const week = Math.floor((inner - look.label - lastNumber) / weeks.length);
   const holidays = weeks.filter(({ holiday }) => holiday !== null).map(({ index }) => index);
   const scale = { label: look.label, week, row: look.row, from_week, to_week };
   const drawing = turnoverDrawing(rows, scale, holidays);
@@ -108,7 +118,7 @@ function sideOf(input: TurnoverInput, { paper, look, rows, weeks, part }: Side):
       >
         <CalendarHead input={input} look={look} weeks={weeks} week={week} part={part} />
         <CalendarGrid input={input} look={look} rows={rows} drawing={drawing} />
-        <CalendarKey input={input} look={look} />
+        <CalendarFoot input={input} look={look} foot={foot} />
       </div>
     ),
   };

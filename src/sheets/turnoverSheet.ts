@@ -44,3 +44,14 @@ export function cropName({ plan }: TurnoverInput, id: string): string {
 export function saidIn({ words, units }: TurnoverInput): SaidIn {
   return { catalogue: words.catalogue, units };
 }
+
+/** By which a crop is known where its name has no room: its turn among the wishes. */
+export function cropNumber({ plan }: TurnoverInput, id: string): string {
+  return String(plan.task.wishes.findIndex(({ crop }) => crop.id === id) + 1);
+}
+
+/** What a picture of the calendar says, for whoever hears it. */
+export function calendarAlt(input: TurnoverInput, crops: ReadonlySet<string>): string {
+  const names = [...crops].map((crop) => cropName(input, crop));
+  return season(input, 'calendar.alt', { crops: names.join(', ') });
+}

@@ -1,7 +1,7 @@
 /** A plan in the words and pictures of the crops page. */
 import type { Page } from '../../paper/page.ts';
 import type { Press } from '../../paper/press.ts';
-import { type TurnoverInput, season } from '../../sheets/turnoverSheet.ts';
+import { calendarAlt, season, type TurnoverInput } from '../../sheets/turnoverSheet.ts';
 import { shortLines, totalLines } from '../../sheets/harvestWords.ts';
 import { turnoverSheets } from '../../sheets/turnoverSheets.ts';
 import { noteSentence } from '../../wording/note.ts';
@@ -38,5 +38,6 @@ export async function calendarSides(input: TurnoverInput, press: Press): Promise
 
 function sideOf(page: Page, input: TurnoverInput, press: Press): Side {
   const { width_pt, height_pt } = page;
-  return { width_pt, height_pt, ...press.draw(page), alt: season(input, 'calendar.alt') };
+  const crops = new Set(input.plan.sowings.map(({ crop }) => crop));
+  return { width_pt, height_pt, ...press.draw(page), alt: calendarAlt(input, crops) };
 }

@@ -2,7 +2,7 @@
 import { bedMap, type MapPart } from '../../drawing/bedMap.ts';
 import { mm } from '../../paper/measures.ts';
 import { placesText } from '../../wording/harvest.ts';
-import { cropName, season, type TurnoverInput } from '../turnoverSheet.ts';
+import { cropName, cropNumber, season, type TurnoverInput } from '../turnoverSheet.ts';
 import { safe, size, weight } from './look.ts';
 import { Shapes } from './Shapes.tsx';
 
@@ -82,11 +82,6 @@ function alike(parts: readonly MapPart[]): readonly (readonly MapPart[])[] {
   return [...found.values()];
 }
 
-/** A crop has the same number on every map: its turn among the wishes. */
-function numberOf({ plan }: TurnoverInput, crop: string | null): string {
-  return crop === null ? '' : String(plan.task.wishes.findIndex((wish) => wish.crop.id === crop) + 1);
-}
-
 function partText(input: TurnoverInput, some: readonly MapPart[]): string {
   const { crop = null, state = 'free' } = some[0] ?? {};
   const name = crop === null ? '' : cropName(input, crop);
@@ -94,4 +89,8 @@ function partText(input: TurnoverInput, some: readonly MapPart[]): string {
     crop: season(input, `months.parts.${state}`, { crop: name, number: numberOf(input, crop) }),
     places: placesText(some, input.words.catalogue),
   });
+}
+
+function numberOf(input: TurnoverInput, crop: string | null): string {
+  return crop === null ? '' : cropNumber(input, crop);
 }

@@ -1,0 +1,125 @@
+/** The rows of a calendar page: nursery and beds, with what stands in them week by week. */
+import type { BoxWords, TurnoverDrawing } from '../../drawing/turnoverDrawing.ts';
+import type { TurnoverRow } from '../../drawing/turnoverRows.ts';
+import { mm } from '../../paper/measures.ts';
+import { calendarAlt, cropName, cropNumber, season, type TurnoverInput } from '../turnoverSheet.ts';
+import { type CalendarLook, oneLine } from './calendarLook.ts';
+import { weight } from './look.ts';
+import { Shapes } from './Shapes.tsx';
+
+const across = { ...oneLine, width: '100%' } as const;
+
+type GridProps = {
+  readonly input: TurnoverInput;
+  readonly look: CalendarLook;
+  readonly rows: readonly TurnoverRow[];
+  readonly drawing: TurnoverDrawing;
+};
+
+export function CalendarGrid({ input, look, rows, drawing }: GridProps) {
+  return (
+    <div
+      data-role="Figure"
+      data-alt={calendarAlt(input, new Set(cropsIn(rows)))}
+      style={{ display: 'flex', position: 'relative', width: drawing.width, height: drawing.height }}
+    >
+      <Shapes shapes={drawing.shapes} width={drawing.width} height={drawing.height} />
+      {rows.map((row, at) => (
+        <div
+          style={{ ...rowLabel, top: at * look.row, width: labelWidth(row, look, drawing), height: look.row }}
+        >
+          <RowName input={input} look={look} row={row} />
+        </div>
+      ))}
+      {drawing.words.map((one) => (
+        <div style={{ ...boxed, left: one.left, top: one.top, width: one.width, height: look.row }}>
+          {one.kind === 'begins' ? (
+            <Begins input={input} look={look} of={one} />
+          ) : (
+            <div style={{ ...onHatch, fontSize: look.small }}>{season(input, `calendar.${one.kind}`)}</div>
+          )}
+        </div>
+      ))}
+    </div>
+  );
+}
+
+function RowName({ input, look, row }: { input: TurnoverInput; look: CalendarLook; row: TurnoverRow }) {
+  const text = rowName(input, row);
+  if (row.kind === 'nursery') {
+    return (
+      <div style={{ display: 'flex', alignItems: 'center', width: '100%' }}>
+        <div style={{ ...number, fontSize: look.number }}>{cropNumber(input, row.crop)}</div>
+        <div style={{ ...oneLine, flex: 1, fontSize: look.text }}>{text}</div>
+      </div>
+    );
+  }
+  const isHead = row.kind !== 'places';
+  return <div style={{ ...(isHead ? headName : across), fontSize: look.text }}>{text}</div>;
+}
+
+/** Narrower boxes have room for the number only. */
+const leastForName = 2.6;
+
+/** The number of the crop, large; its name beside it where there is room. */
+function Begins({ input, look, of }: { input: TurnoverInput; look: CalendarLook; of: BoxWords }) {
+  const figures = cropNumber(input, of.stay.crop);
+  const fontSize = Math.min(look.number, (of.width * 0.9) / (0.62 * figures.length));
+  const isWide = of.width > leastForName * figures.length * look.number;
+  return (
+    <div style={{ display: 'flex', alignItems: 'center', width: '100%' }}>
+      <div style={{ ...number, fontSize }}>{figures}</div>
+      {isWide ? (
+        <div style={{ ...oneLine, flex: 1, fontSize: look.text }}>{cropName(input, of.stay.crop)}</div>
+      ) : null}
+    </div>
+  );
+}
+
+const number = {
+  display: 'flex',
+  flexShrink: 0,
+  fontWeight: weight.heavy,
+  lineHeight: 1,
+  marginRight: mm(1),
+} as const;
+
+const rowLabel = { display: 'flex', position: 'absolute', left: 0, alignItems: 'center' } as const;
+const boxed = {
+  display: 'flex',
+  position: 'absolute',
+  alignItems: 'center',
+  paddingLeft: mm(0.7),
+  boxSizing: 'border-box',
+} as const;
+/** White behind the word, so that no line runs through a letter. */
+const onHatch = {
+  display: 'flex',
+  backgroundColor: 'white',
+  lineHeight: 1,
+  paddingLeft: mm(0.3),
+  paddingRight: mm(0.3),
+} as const;
+/** White behind the name, so that no line runs through it. */
+const headName = { ...oneLine, fontWeight: weight.heavy, backgroundColor: 'white' } as const;
+
+function labelWidth(row: TurnoverRow, look: CalendarLook, { width }: TurnoverDrawing): number {
+  return 'stays' in row ? look.label : width;
+}
+
+function rowName(input: TurnoverInput, row: TurnoverRow): string {
+  if (row.kind === 'nurseryHead') return season(input, 'calendar.nursery');
+  if (row.kind === 'nursery') return cropName(input, row.crop);
+  if (row.kind === 'bed') {
+    const bed = input.plan.task.beds[row.bed];
+    const mode = season(input, `modes.${bed?.mode ?? 'siphon'}`);
+    return season(input, 'calendar.bed', { name: bed?.name ?? '', places: String(bed?.places ?? 0), mode });
+  }
+  const { first, last } = row;
+  if (first === last) return season(input, 'calendar.place', { place: String(first) });
+  return season(input, 'calendar.places', { first: String(first), last: String(last) });
+}
+
+function cropsIn(rows: readonly TurnoverRow[]): readonly string[] {
+  return rows.flatMap((row) => ('stays' in row ? row.stays.map(({ crop }) => crop) : []));
+}
