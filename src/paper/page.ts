@@ -98,6 +98,14 @@ export function isRole(value: unknown): value is Role {
   return roles.some((role) => role === value);
 }
 
+/** A place to write in: a form field of the PDF, where fields are wanted. */
+export type Field = {
+  /** One of its own in the whole print. */
+  readonly name: string;
+  /** What is to be written there, and in which unit, for whoever does not see what stands around it. */
+  readonly tip: string;
+};
+
 /** A box of the sheet's tree. Tags, slots and form fields come from here, never from where an item happens to lie. */
 export type PageNode = {
   /** Place in the tree: '0-2-1' is the second child of the third child of the root's first child; '' is the root. */
@@ -111,8 +119,8 @@ export type PageNode = {
   readonly alt: string | null;
   /** Name of the value that may be exchanged here after layout (`data-slot`). */
   readonly slot: string | null;
-  /** Name of the form field that stands here (`data-field`). */
-  readonly field: string | null;
+  /** The form field that stands here (its name in `data-field`, its tip in `data-tip`). */
+  readonly field: Field | null;
   /** Its own words, as the sheet gave them, without those of the nodes inside it. */
   readonly text: string;
   /** The node whose running text its words are part of: itself, or the block around a node inside running text. */

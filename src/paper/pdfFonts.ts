@@ -5,6 +5,7 @@ import { thousandth } from './measures.ts';
 import { subsetFont, table, viewOf } from './subset.ts';
 import type { Face } from './face.ts';
 import { tablesOf } from './woff.ts';
+import { unicodeMap } from './pdfUnicode.ts';
 
 /**
  * Zero-width space: what the further glyphs of a letter stand for, since they must stand for something. Readers do not
@@ -88,20 +89,27 @@ function writeFont(context: PDFContext, { face, codes }: Used): PDFRef {
       BaseFont: name,
       Encoding: 'Identity-H',
       DescendantFonts: [descendant],
-      ToUnicode: context.register(context.flateStream(toUnicode(codes))),
+      ToUnicode: context.register(
+        context.flateStream(
+          unicodeMap(
+            codes.map(({ text }, at) => ({ code: at + 1, text })),
+            2,
+          ),
+        ),
+      ),
     }),
   );
 }
 
 /** Six letters that are the same for the same subset, and different for different ones. */
-function subsetTag(file: Uint8Array): string {
+export function subsetTag(file: Uint8Array): string {
   return [...md5(file).subarray(0, 6)].map((byte) => String.fromCharCode(65 + (byte % 26))).join('');
 }
 
 /** Flag 6 of a font descriptor: the font's characters are ordinary letters. */
 const nonsymbolic = 32;
 
-function writeDescriptor(
+export function writeDescriptor(
   context: PDFContext,
   { face, name, file }: { face: Face; name: string; file: Uint8Array },
 ): PDFRef {
@@ -126,40 +134,4 @@ function writeDescriptor(
       FontFile2: context.register(context.flateStream(file, { Length1: file.length })),
     }),
   );
-}
-
-/** At most a hundred lines in a block (Adobe Technical Note 5014). */
-const linesInBlock = 100;
-
-function toUnicode(codes: readonly Code[]): string {
-  const lines = codes.map(({ text }, at) => `<${hex(at + 1)}> <${utf16(text)}>`);
-  const blocks: string[] = [];
-  for (let at = 0; at < lines.length; at += linesInBlock) {
-    const block = lines.slice(at, at + linesInBlock);
-    blocks.push(`${block.length} beginbfchar`, ...block, 'endbfchar');
-  }
-  return [
-    '/CIDInit /ProcSet findresource begin',
-    '12 dict begin',
-    'begincmap',
-    '/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def',
-    '/CMapName /Adobe-Identity-UCS def',
-    '/CMapType 2 def',
-    '1 begincodespacerange',
-    '<0000> <FFFF>',
-    'endcodespacerange',
-    ...blocks,
-    'endcmap',
-    'CMapName currentdict /CMap defineresource pop',
-    'end',
-    'end',
-  ].join('\n');
-}
-
-export function hex(value: number): string {
-  return value.toString(16).toUpperCase().padStart(4, '0');
-}
-
-export function utf16(text: string): string {
-  return Array.from({ length: text.length }, (_, at) => hex(text.charCodeAt(at))).join('');
 }

@@ -18,6 +18,8 @@ export type Print = {
   readonly attachment?: Attachment;
   /** true: whoever prints it must not scale it to fit. */
   readonly scale?: 'true' | 'fit';
+  /** printed: places to write in are for a pencil; else they are form fields, and look the same on paper. */
+  readonly fields?: 'live' | 'printed';
   /** The day of the print, `2026-05-04`. */
   readonly date?: string;
 };

@@ -1,6 +1,6 @@
 import type { JSXElement, JSXNode } from 'satori/jsx';
 import { Fragment } from 'satori/jsx';
-import { isRole, type Role, roles } from './page.ts';
+import { type Field, isRole, type Role, roles } from './page.ts';
 import { printable } from './printable.ts';
 import { refusal, type Style, settleStyle } from './styles.ts';
 import { type DirectedBlock, directBlocks } from './directBlocks.ts';
@@ -13,7 +13,7 @@ export type NodeDraft = {
   readonly role: Role | null;
   readonly alt: string | null;
   readonly slot: string | null;
-  readonly field: string | null;
+  readonly field: Field | null;
   readonly floats: 'in flow' | 'placed';
   /** The node whose running text this node's words are part of: itself, or the block around an inline node. */
   readonly paragraph: number;
@@ -109,7 +109,7 @@ async function settleElement(element: JSXElement, around: Around, state: State):
   return { type: tag, key: String(index), props: { style: settledStyle, children } };
 }
 
-const metadata = new Set(['data-role', 'data-alt', 'data-slot', 'data-field']);
+const metadata = new Set(['data-role', 'data-alt', 'data-slot', 'data-field', 'data-tip']);
 
 /** A misspelt property would be lost without a word. A drawing has many more, which its reader checks. */
 function checkProps(props: Props, tag: string, path: string): void {
@@ -142,11 +142,21 @@ function draftOf(
     role: isRole(props['data-role']) ? props['data-role'] : null,
     alt,
     slot: given('data-slot'),
-    field: given('data-field'),
+    field: fieldOf(given('data-field'), given('data-tip'), around.path),
     floats: placed ? 'placed' : 'in flow',
     paragraph,
     text: '',
   };
+}
+
+/** A field that does not say what it asks for is of no use to whoever cannot see the sheet. */
+function fieldOf(name: string | null, tip: string | null, path: string): Field | null {
+  if (name === null && tip === null) return null;
+  if (name === null || tip === null || tip.trim() === '')
+    throw refusal('half a field', path, 'A field has a name (data-field) and a tip (data-tip).');
+  if (!/^[\w-]+$/.test(name))
+    throw refusal(`a field named "${name}"`, path, 'Letters, digits, - and _ make a name.');
+  return { name, tip };
 }
 
 async function settleChildren(children: JSXNode, inside: Around, state: State): Promise<Plain[]> {

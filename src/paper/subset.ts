@@ -12,11 +12,13 @@ const trueType = 0x00010000;
  * listed twice, for two texts that look alike. Parts of composed glyphs are added at the end; letters may be composed here.
  *
  * @param still numbers in the new font of those glyphs that shall have no width
+ * @param cmap its table of characters, where it is called by them
  */
 export function subsetFont(
   face: Face,
   glyphs: readonly (number | Composed)[],
   still: ReadonlySet<number> = new Set(),
+  cmap: Uint8Array | null = null,
 ): Uint8Array {
   const tables = tablesOf(face.sfnt);
   const source = glyphReader(tables);
@@ -39,6 +41,7 @@ export function subsetFont(
     const table = tables.get(tag);
     if (table) written.set(tag, table);
   }
+  if (cmap) written.set('cmap', cmap);
   const offsets = offsetsOf(outlines);
   written.set('glyf', joined(outlines, offsets));
   written.set('loca', longs(offsets));

@@ -2,6 +2,7 @@ import { PDFContext, PDFHexString, PDFName, PDFNumber, type PDFRef, PDFStreamWri
 import { checksum } from './md5.ts';
 import { writeAttachment, writeCopy, writeInfo, writeMetadata } from './pdfAbout.ts';
 import { writeBookmarks } from './pdfBookmarks.ts';
+import { writeFields } from './pdfFields.ts';
 import { type Content, pageContent } from './pdfContent.ts';
 import { pdfFonts } from './pdfFonts.ts';
 import { writeStructure } from './pdfTags.ts';
@@ -20,9 +21,9 @@ export async function toPdf(print: Print, typeOf: (page: Page) => Type): Promise
   if (print.pages.length === 0) throw new Error('A print has at least one page.');
   const context = PDFContext.create();
   const fonts = pdfFonts();
-  const tagged = print.pages.map(tagPage);
+  const tagged = print.pages.map((page) => tagPage(page, print.fields));
   const contents = print.pages.map((page, at) =>
-    pageContent(page, tagged[at] ?? tagPage(page), { type: typeOf(page), fonts }),
+    pageContent(page, tagged[at] ?? tagPage(page, print.fields), { type: typeOf(page), fonts }),
   );
   const resources = writeResources(context, fonts.write(context), contents);
   const tree = context.nextRef();
@@ -42,9 +43,16 @@ export async function toPdf(print: Print, typeOf: (page: Page) => Type): Promise
     );
   });
   context.assign(tree, context.obj({ Type: 'Pages', Kids: pages, Count: pages.length }));
+  const leaves = pages.flatMap((ref, at) => {
+    const [page, tags] = [print.pages[at], tagged[at]];
+    return page && tags ? [{ page, tagged: tags, ref }] : [];
+  });
+  const live = print.fields !== 'printed';
+  const { widgets, form } = writeFields(context, live ? leaves : [], typeOf);
   writeCatalog(context, print, {
     pages: tree,
-    structure: writeStructure(context, pages, tagged),
+    form,
+    structure: writeStructure(context, leaves, widgets),
     bookmarks: writeBookmarks(context, print.pages, pages),
   });
   context.trailerInfo.ID = context.obj([identity(print, contents), identity(print, contents)]);
@@ -64,9 +72,15 @@ function writeResources(
   return context.register(context.obj({ Font: fonts, ExtGState: Object.fromEntries(states) }));
 }
 
-type Roots = { readonly pages: PDFRef; readonly structure: PDFRef; readonly bookmarks: PDFRef | null };
+type Roots = {
+  readonly pages: PDFRef;
+  readonly structure: PDFRef;
+  readonly bookmarks: PDFRef | null;
+  readonly form: PDFRef | null;
+};
 
-function writeCatalog(context: PDFContext, print: Print, { pages, structure, bookmarks }: Roots): void {
+function writeCatalog(context: PDFContext, print: Print, roots: Roots): void {
+  const { pages, structure, bookmarks, form } = roots;
   const catalog = context.obj({
     Type: 'Catalog',
     Pages: pages,
@@ -74,6 +88,7 @@ function writeCatalog(context: PDFContext, print: Print, { pages, structure, boo
     MarkInfo: { Marked: true },
     StructTreeRoot: structure,
     ...(bookmarks ? { Outlines: bookmarks } : {}),
+    ...(form ? { AcroForm: form } : {}),
     ViewerPreferences: {
       DisplayDocTitle: true,
       ...(print.scale === 'true' ? { PrintScaling: 'None' } : {}),

@@ -4,7 +4,8 @@ import { mm } from '../paper/measures.ts';
 import { amount, lengthUnit_mm } from '../wording/quantity.ts';
 import { card } from './cardWords.ts';
 import { flowed } from './flowed.ts';
-import { Heading, Para } from './parts/blocks.tsx';
+import { Blank } from './parts/Blank.tsx';
+import { Heading } from './parts/blocks.tsx';
 import { rule, safe, size, weight } from './parts/look.ts';
 import { SectionPicture } from './parts/SectionPicture.tsx';
 import { sideOf } from './parts/Side.tsx';
@@ -12,7 +13,8 @@ import { type View, WorkTaskBox } from './parts/WorkTaskBox.tsx';
 import type { SheetInput } from './sheet.ts';
 import type { LayOut, SheetKind } from './sheetKind.ts';
 import { told } from './sheetWords.ts';
-import { type WorkTask, worksheetTree } from './worksheetTree.ts';
+import { lastField, type Numbered } from './worksheetBlanks.ts';
+import { worksheetTree } from './worksheetTree.ts';
 
 const views: readonly View[] = ['blank', 'worked', 'key'];
 
@@ -34,8 +36,6 @@ async function* pages(input: SheetInput, layOut: LayOut): AsyncGenerator<Page, v
   for (const view of views) yield* pagesOf(input, view, layOut);
 }
 
-type Numbered = { readonly number: number; readonly task: WorkTask };
-
 /** The tasks of one view, as many on a page as it has room for. */
 function pagesOf(input: SheetInput, view: View, layOut: LayOut): AsyncGenerator<Page, void, void> {
   const head = {
@@ -52,8 +52,8 @@ function pagesOf(input: SheetInput, view: View, layOut: LayOut): AsyncGenerator<
         head,
         <div style={{ display: 'flex', flexDirection: 'column', rowGap: mm(3) }}>
           {at === 'first' && view === 'blank' ? <WetMedia input={input} /> : null}
-          {some.map(({ number, task }) => (
-            <WorkTaskBox number={number} task={task} view={view} />
+          {some.map((numbered) => (
+            <WorkTaskBox input={input} numbered={numbered} view={view} />
           ))}
           {rest === 'none' && view === 'blank' ? <LastBox input={input} /> : null}
         </div>,
@@ -102,8 +102,21 @@ function LastBox({ input }: { input: SheetInput }) {
         fontSize: size.text,
       }}
     >
-      <Para text={told(input, 'worksheet', 'supplier')} heavy="heavy" />
-      <Para text={told(input, 'worksheet', 'lower')} heavy="heavy" />
+      <LastLine input={input} which="supplier" />
+      <LastLine input={input} which="lower" />
+    </div>
+  );
+}
+
+/** Stands in a sentence where its blank comes. */
+const gap = '\n';
+
+function LastLine({ input, which }: { input: SheetInput; which: 'supplier' | 'lower' }) {
+  const [before = '', after = ''] = told(input, 'worksheet', which, { blank: gap }).split(gap);
+  return (
+    <div data-role="P" style={{ display: 'flex', alignItems: 'flex-end', lineHeight: 1.3 }}>
+      <div style={{ display: 'flex', marginRight: mm(1.2) }}>{before.trim()}</div>
+      <Blank unit={after.trim()} field={lastField(input, which)} />
     </div>
   );
 }

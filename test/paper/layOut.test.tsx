@@ -154,14 +154,17 @@ describe('a page', () => {
         <>
           one{' '}
           <span data-slot="feed" style={{ backgroundColor: '#dddddd', textDecoration: 'underline' }}>
-            <b data-field="three">three</b> two
+            <b data-field="three" data-tip="The third">
+              three
+            </b>{' '}
+            two
           </span>{' '}
           four
         </>,
       ),
     );
     const slot = page.nodes.findIndex((node) => node.slot === 'feed');
-    const field = page.nodes.findIndex((node) => node.field === 'three');
+    const field = page.nodes.findIndex((node) => node.field?.name === 'three');
     const words = Object.fromEntries(wordsOf(page).map((each) => [each.text.trim(), each.node]));
     expect(words).toEqual({ one: 1, two: slot, three: field, four: 1 });
     const box = shapesOf(page).find((shape) => shape.fill);

@@ -79,6 +79,7 @@ export async function partsOf(bytes: Uint8Array): Promise<string[]> {
               ?.replace(/\s+/g, ' ')
               .trim()}"`
           : '';
+      if (type === 'annotation') return 'field';
       const inside = joined(children.map(tell));
       return role === 'Root' || role === 'Document' ? inside : `${role}${alt ? `[${alt}]` : ''}(${inside})`;
     };

@@ -56,10 +56,15 @@ function collect(commands: readonly Command[], fonts: PDFDict | undefined, used:
       font = named instanceof PDFDict ? named : undefined;
       if (font && !used.has(font)) used.set(font, new Set());
     } else if (font && ['Tj', 'TJ', "'", '"'].includes(operator)) {
-      const digits = nameIn(font, 'Subtype') === 'Type0' ? 4 : 2;
+      const digits = digitsOf(font);
       for (const code of operands.flatMap((one) => codesIn(one, digits))) used.get(font)?.add(code);
     }
   }
+}
+
+/** How many hexadecimal digits make a code of the font. */
+function digitsOf(font: PDFDict): 2 | 4 {
+  return nameIn(font, 'Subtype') === 'Type0' ? 4 : 2;
 }
 
 /** Strings come as hexadecimal; numbers between them move the pen. */
@@ -78,15 +83,21 @@ function checkMeaning(font: PDFDict, codes: ReadonlySet<number>, tell: TellHere)
     if (!telling.has(nameIn(font, 'Encoding'))) tell('31-027');
     return;
   }
-  const source = new TextDecoder('latin1').decode(decodePDFRawStream(map).decode());
-  const meaning = new Map<number, string>();
-  for (const [, code = '', text = ''] of source.matchAll(/^<(\w+)> <(\w*)>$/gm)) {
-    if (code.length === 4) meaning.set(Number.parseInt(code, 16), text.toLowerCase());
-  }
+  const meaning = meaningsIn(map, digitsOf(font));
   for (const code of codes) {
     const signs: readonly string[] = meaning.get(code)?.match(/.{4}/g) ?? [];
     if (signs.length === 0) tell('10-001', `code ${code}`);
     if (signs.includes('0000')) tell('31-028', `code ${code}`);
     if (signs.includes('feff') || signs.includes('fffe')) tell('31-029', `code ${code}`);
   }
+}
+
+/** Codes written with another number of digits than the font's have no meaning to it. */
+function meaningsIn(map: PDFRawStream, digits: 2 | 4): ReadonlyMap<number, string> {
+  const source = new TextDecoder('latin1').decode(decodePDFRawStream(map).decode());
+  const lists = [...source.matchAll(/beginbfchar\n([\s\S]*?)endbfchar/g)]
+    .map(([, list = '']) => list)
+    .join('');
+  const lines = [...lists.matchAll(/^<(\w+)> <(\w*)>$/gm)].filter(([, code]) => code?.length === digits);
+  return new Map(lines.map(([, code = '', text = '']) => [Number.parseInt(code, 16), text.toLowerCase()]));
 }

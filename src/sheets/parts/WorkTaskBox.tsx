@@ -1,12 +1,14 @@
 /** One task of the worksheet: its number and name, then its steps with blanks, with numbers, or only the answer. */
 import { mm } from '../../paper/measures.ts';
 import type { StepPart } from '../../wording/step.ts';
-import type { WorkTask } from '../worksheetTree.ts';
-import { rule, safe, size, weight } from './look.ts';
+import type { SheetInput } from '../sheet.ts';
+import { type BlankPlace, type Numbered, stepField } from '../worksheetBlanks.ts';
+import { Blank } from './Blank.tsx';
+import { safe, size, weight } from './look.ts';
 
 export type View = 'blank' | 'worked' | 'key';
 
-type Props = { readonly number: number; readonly task: WorkTask; readonly view: View };
+type Props = { readonly input: SheetInput; readonly numbered: Numbered; readonly view: View };
 
 /** Numbers of the trade are printed; everything else is the person's own to fill in. */
 const ofTheTrade = new Set([
@@ -14,7 +16,9 @@ const ofTheTrade = new Set([
   ...['voidFraction', 'mostVoids', 'spacing', 'tankPerBed'],
 ]);
 
-export function WorkTaskBox({ number, task, view }: Props) {
+export function WorkTaskBox({ input, numbered, view }: Props) {
+  const { number, task } = numbered;
+  const own = { input, numbered };
   const last = task.result ?? task.steps.at(-1)?.result;
   return (
     <div style={{ display: 'flex', flexDirection: 'column', width: safe.width }}>
@@ -25,28 +29,37 @@ export function WorkTaskBox({ number, task, view }: Props) {
         {`${number}. ${task.title}`}
       </div>
       {view === 'key' ? (
-        <Line parts={[]} result={last} view="worked" />
+        <Line {...own} step={task.steps.length} parts={[]} result={last} view="worked" />
       ) : task.result !== null ? (
         <Line
+          {...own}
+          step={1}
           parts={task.hint === null ? [] : [{ kind: 'word', text: task.hint }]}
           result={task.result}
           view={view}
         />
       ) : (
-        task.steps.map((step) => <Line parts={step.parts} result={step.result} view={view} />)
+        task.steps.map(({ parts, result }, at) => (
+          <Line {...own} step={at + 1} parts={parts} result={result} view={view} />
+        ))
       )}
     </div>
   );
 }
 
 type LineProps = {
+  readonly input: SheetInput;
+  readonly numbered: Numbered;
+  /** From 1. */
+  readonly step: number;
   readonly parts: readonly StepPart[];
   readonly result: StepPart | undefined;
   readonly view: 'blank' | 'worked';
 };
 
 /** A step that wraps between its parts. */
-function Line({ parts, result, view }: LineProps) {
+function Line({ input, numbered, step, parts, result, view }: LineProps) {
+  const own = { input, numbered, view };
   return (
     <div
       data-role="P"
@@ -59,20 +72,28 @@ function Line({ parts, result, view }: LineProps) {
         minHeight: view === 'blank' ? mm(8) : mm(5),
       }}
     >
-      {parts.map((part) => (
-        <Part part={part} view={view} />
+      {parts.map((part, at) => (
+        <Part {...own} part={part} place={{ step, part: at + 1 }} />
       ))}
       {result === undefined ? null : (
         <div style={{ display: 'flex', alignItems: 'flex-end', fontWeight: weight.heavy }}>
           <div style={{ display: 'flex', marginRight: mm(1.5) }}>=</div>
-          <Part part={{ ...result, name: '' } as StepPart} view={view} />
+          <Part {...own} part={{ ...result, name: '' } as StepPart} place={{ step, part: 'result' }} />
         </div>
       )}
     </div>
   );
 }
 
-function Part({ part, view }: { part: StepPart; view: 'blank' | 'worked' }) {
+type PartProps = {
+  readonly input: SheetInput;
+  readonly numbered: Numbered;
+  readonly place: BlankPlace;
+  readonly part: StepPart;
+  readonly view: 'blank' | 'worked';
+};
+
+function Part({ input, numbered, place, part, view }: PartProps) {
   if (part.kind === 'word') {
     const opens = part.text.endsWith('(');
     return <div style={{ display: 'flex', marginRight: opens ? 0 : mm(1.2) }}>{part.text.trim()}</div>;
@@ -81,25 +102,11 @@ function Part({ part, view }: { part: StepPart; view: 'blank' | 'worked' }) {
   return (
     <div style={{ display: 'flex', alignItems: 'flex-end', marginRight: mm(1.2) }}>
       {part.name === '' ? null : <div style={{ display: 'flex', marginRight: mm(1.2) }}>{part.name}</div>}
-      {isOpen ? <Blank unit={part.unit} /> : <div style={{ display: 'flex' }}>{part.text}</div>}
-    </div>
-  );
-}
-
-/** A line for a number, its unit behind it. */
-function Blank({ unit }: { unit: string }) {
-  return (
-    <div style={{ display: 'flex', alignItems: 'flex-end' }}>
-      <div
-        style={{
-          display: 'flex',
-          width: mm(17),
-          height: mm(7),
-          borderBottom: `${rule.thinBox}px solid black`,
-          marginRight: mm(1),
-        }}
-      />
-      <div style={{ display: 'flex' }}>{unit}</div>
+      {isOpen ? (
+        <Blank unit={part.unit} field={stepField(input, numbered, place, part)} />
+      ) : (
+        <div style={{ display: 'flex' }}>{part.text}</div>
+      )}
     </div>
   );
 }
