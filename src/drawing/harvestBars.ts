@@ -5,7 +5,12 @@ export type HarvestBars = {
   readonly width: number;
   readonly height: number;
   readonly shapes: readonly Shape[];
+  /** Left edge of each of the weeks that were asked for, for the words under them. */
+  readonly marks: readonly number[];
 };
+
+/** A week with a mark at the foot, such as the first of a month. */
+const markDepth = 8;
 
 const hatch = 8;
 
@@ -13,6 +18,7 @@ const hatch = 8;
 export function harvestBars(
   { wanted, picked }: { readonly wanted: readonly number[]; readonly picked: readonly number[] },
   size: { readonly width: number; readonly height: number },
+  markWeeks: readonly number[] = [],
 ): HarvestBars {
   const most = Math.max(...wanted, ...picked, Number.MIN_VALUE);
   const step = size.width / Math.max(1, wanted.length);
@@ -20,7 +26,12 @@ export function harvestBars(
   const bars = picked.flatMap((value, week) =>
     value > 0 ? bar(week * step, y(value), step, size.height) : [],
   );
-  return { ...size, shapes: [...bars, asked(wanted, step, y), base(size)] };
+  const marks = markWeeks.map((week) => week * step);
+  return {
+    ...size,
+    marks,
+    shapes: [...bars, asked(wanted, step, y), base(size), ...ticks(marks, size.height)],
+  };
 }
 
 function bar(left: number, top: number, width: number, bottom: number): readonly Shape[] {
@@ -52,6 +63,11 @@ function asked(wanted: readonly number[], step: number, y: (value: number) => nu
     )
     .join('');
   return { d, paint: { stroke: 'black', width: 3, dash: [9, 6] } };
+}
+
+function ticks(marks: readonly number[], foot: number): readonly Shape[] {
+  const d = marks.map((x) => `M${tenth(x)} ${tenth(foot - markDepth)}L${tenth(x)} ${tenth(foot)}`).join('');
+  return marks.length === 0 ? [] : [{ d, paint: { stroke: 'black', width: 3 } }];
 }
 
 function base({ width, height }: { readonly width: number; readonly height: number }): Shape {

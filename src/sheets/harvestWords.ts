@@ -9,12 +9,13 @@ const reasons: readonly ShortBy[] = ['room', 'tooEarly', 'season', 'holiday', 'r
 export function totalWords(
   input: TurnoverInput,
   { crop, unit, totals }: CropWeeks,
-): { readonly crop: string; readonly total: string; readonly wanted: string } {
+): Readonly<Record<'crop' | 'total' | 'wanted' | 'most', string>> {
   const said = { catalogue: input.words.catalogue, units: input.units };
   return {
     crop: cropName(input, crop),
     total: harvestText(totals.picked, unit, said),
     wanted: harvestText(totals.wanted, unit, said),
+    most: harvestText(totals.most, unit, said),
   };
 }
 

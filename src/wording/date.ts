@@ -23,3 +23,8 @@ export function monthText(iso: string, catalogue: Catalogue): string {
 export function dayOfMonth(iso: string): string {
   return String(Number(iso.slice(8)));
 }
+
+/** "Nov" from "2026-11-25". */
+export function monthShort(iso: string, catalogue: Catalogue): string {
+  return say(catalogue, `months.${iso.slice(5, 7)}`);
+}

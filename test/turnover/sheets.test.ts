@@ -12,8 +12,10 @@ import { plainPrint } from '../../src/sheets/sheetPrint.ts';
 import type { TurnoverInput, TurnoverKind } from '../../src/sheets/turnoverSheet.ts';
 import { turnoverSheets } from '../../src/sheets/turnoverSheets.ts';
 import { lint } from '../pdfLint/lint.ts';
-import { press, textOf } from '../sheets/laidOut.ts';
+import { press, textOf, wordsOf } from '../sheets/laidOut.ts';
 import { content, planOf, seasonInput, seasonPlan } from './seasons.ts';
+
+const emptyPage: Page = { title: '', lang: 'en', width_pt: 1, height_pt: 1, packs: [], nodes: [], items: [] };
 
 async function pagesOf(kind: TurnoverKind, input: TurnoverInput): Promise<readonly Page[]> {
   const pages = [];
@@ -97,6 +99,36 @@ describe('the season month by month', () => {
   });
 });
 
+describe('the calendar', () => {
+  test('has one row in the nursery for each crop that is sown in trays', () => {
+    const plan = seasonPlan('cape-school');
+    const rows = turnoverRows(plan).flatMap((row) => (row.kind === 'nursery' ? [row.crop] : []));
+    const inTrays = new Set(plan.sowings.filter((one) => one.plantOut_d !== null).map(({ crop }) => crop));
+    expect([...rows].sort()).toEqual([...inTrays].sort());
+  });
+
+  test('on the wall tells crops by numbers whose capitals are higher than 5 mm, and weeks by 4 mm', async () => {
+    const plan = seasonPlan('cape-school');
+    const [page] = await pagesOf(kindOf('turnover-calendar-A3'), seasonInput(plan));
+    const sizes_mm = (text: string): readonly number[] =>
+      wordsOf(page ?? emptyPage)
+        .filter((one) => one.text.trim() === text && one.weight === 'heavy')
+        .map(({ size_pt }) => size_pt * mmPerPoint);
+    // Figures of this typeface are 0.66 times as high as it is.
+    for (const number of ['1', '2', '3']) expect(0.66 * Math.max(...sizes_mm(number))).toBeGreaterThan(5);
+    expect(0.66 * Math.max(...sizes_mm('20'))).toBeGreaterThan(3.9);
+  });
+
+  test('names what must be said of a crop on every page, and who is away', async () => {
+    const pages = await pagesOf(kindOf('turnover-calendar'), seasonInput(seasonPlan('cape-school')));
+    expect(pages.length).toBeGreaterThan(1);
+    for (const page of pages) {
+      expect(textOf(page)).toContain('Spring onion: roots and bulbs that lie in the media');
+      expect(textOf(page)).toContain('Autumn holidays, Winter holidays, Spring holidays');
+    }
+  });
+});
+
 describe('the map of a bed', () => {
   test('holds each place once, from the first to the last, in every week of every season', () => {
     for (const id of ['cape-school', 'north-yard', 'warm-terrace']) {
@@ -161,6 +193,19 @@ describe('sowing tags', () => {
     expect(wide.length).toBeGreaterThan(0);
     const text = (await wordsOn('sowing-tags', plan)).replace(/\u00a0/g, ' ');
     expect(text.match(/week of \d+ \w+ \d+, plus or minus \d+ weeks?/g)).toHaveLength(wide.length);
+  });
+});
+
+describe('the expected harvest', () => {
+  test('tells every first picking by its week where a day would promise too much, and the top of each graph', async () => {
+    const plan = seasonPlan('cape-school');
+    const text = (await wordsOn('expected-harvest', plan)).replace(/\u00a0/g, ' ');
+    const wide = plan.sowings.filter(({ first }) => first.spreadWeeks !== null);
+    expect(wide.length).toBeGreaterThan(0);
+    expect(text.match(/week of \d+ \w+ \d+, plus or minus \d+ weeks?/g)).toHaveLength(wide.length);
+    expect(text.match(/top: [\d.]+ /g)?.length).toBe(plan.crops.length);
+    for (const { totals, wanted, picked } of plan.crops)
+      expect(totals.most).toBe(Math.max(...wanted, ...picked));
   });
 });
 

@@ -25,7 +25,8 @@ export function cropWeeks(season: Season, counts: Counts): readonly CropWeeks[] 
     const amount = season.units[wish]?.amount ?? 0;
     const wanted = Array.from({ length: season.task.weeks }, (_, week) => perWeek[week] ?? 0);
     const picked = (units[wish] ?? []).map((count) => count * amount);
-    const totals = { wanted: sumOf(wanted), picked: sumOf(picked) };
+    const most = Math.max(0, ...wanted, ...picked);
+    const totals = { wanted: sumOf(wanted), picked: sumOf(picked), most };
     return { crop: crop.id, unit, wanted, picked, totals };
   });
 }

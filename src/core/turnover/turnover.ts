@@ -137,7 +137,8 @@ export type CropWeeks = {
   readonly wanted: readonly number[];
   readonly picked: readonly number[];
   /** Of the whole season. */
-  readonly totals: { readonly wanted: number; readonly picked: number };
+  /** `most`: the largest of a week, picked or wanted. */
+  readonly totals: { readonly wanted: number; readonly picked: number; readonly most: number };
 };
 
 /** Why less is picked than was wanted. */
