@@ -2,22 +2,19 @@
 import type { Aim } from './aim.ts';
 import type { Counts } from './counts.ts';
 import { daysAim } from './daysAim.ts';
-import { demandAim, metValues } from './demandAim.ts';
+import { demandAim } from './demandAim.ts';
+import { aimed, better, type Desk, same, valuesOf } from './desk.ts';
 import { firstCounts } from './firstCounts.ts';
 import { idleAim } from './idleAim.ts';
 import { levelAim } from './levelAim.ts';
 import { type Model, modelOf } from './model.ts';
 import type { Season } from './season.ts';
-import type { Column, Row, Solver } from './solver.ts';
+import type { Row, Solver } from './solver.ts';
 import type { Stage } from './turnover.ts';
+import { sweep } from './windows.ts';
 
 /** The best so far, and how good the stages are that are done. */
 export type Staged = { readonly counts: Counts; readonly stages: readonly Stage[] };
-
-/** A whole number that a solver gives may be a little less or more. */
-const nearest = 0.5;
-/** Sums of parts of one are the same when they differ by less. */
-const same = 1e-6;
 
 /**
  * Works the season out stage by stage.
@@ -35,9 +32,11 @@ export function* stagesOf(season: Season, solver: Solver, most_s: number): Gener
   const model = modelOf(season);
   const desk: Desk = { season, model, columns: [...model.columns], rows: [...model.rows], aims: [] };
   let left_s = most_s;
-  for (const [aimOf, share] of order) {
+  for (const [aimOf, share, whole] of order) {
     const aim = aimOf(season, model, desk.columns.length);
-    const { found, took_s, stage } = reached(desk, aim, counts, { solver, most_s: left_s * share });
+    const { found, took_s, stage } = reached(desk, aim, counts, {
+      ...{ solver, most_s: left_s * share, whole },
+    });
     left_s = Math.max(0, left_s - took_s);
     counts = found;
     desk.rows.push(kept(aim, stage.value));
@@ -46,21 +45,16 @@ export function* stagesOf(season: Season, solver: Solver, most_s: number): Gener
   }
 }
 
-/** With the share of the seconds left that a stage may take. */
+/**
+ * With the share of the seconds left that a stage may take, and how much of it goes to the season as a whole; then it is
+ * gone through window by window.
+ */
 const order = [
-  [demandAim, 0.55],
-  [(season: Season, _: Model, first: number) => levelAim(season, first), 0.5],
-  [daysAim, 0.85],
-  [(season: Season, _: Model, first: number) => idleAim(season, first), 1],
+  [demandAim, 0.55, 0.95],
+  [(season: Season, _: Model, first: number) => levelAim(season, first), 0.5, 0.5],
+  [daysAim, 0.85, 0.9],
+  [(season: Season, _: Model, first: number) => idleAim(season, first), 1, 1],
 ] as const;
-
-type Desk = {
-  readonly season: Season;
-  readonly model: Model;
-  readonly columns: Column[];
-  readonly rows: Row[];
-  readonly aims: Aim[];
-};
 
 type Reached = { readonly found: Counts; readonly took_s: number; readonly stage: Stage };
 
@@ -68,7 +62,7 @@ function reached(
   desk: Desk,
   aim: Aim,
   counts: Counts,
-  { solver, most_s }: { readonly solver: Solver; readonly most_s: number },
+  { solver, most_s, whole }: { readonly solver: Solver; readonly most_s: number; readonly whole: number },
 ): Reached {
   desk.columns.push(...aim.columns);
   desk.rows.push(...aim.rows);
@@ -76,58 +70,25 @@ function reached(
   const start = valuesOf(desk, counts);
   const programme = { columns: aimed(desk.columns, aim, start), rows: desk.rows };
   const gap = aim.steps === 'whole' ? 1 - same : same;
-  const found = solver(programme, { start, most_s, gap });
+  const found = solver(programme, { start, most_s: most_s * whole, gap });
   const best = better(desk, aim, counts, found.values);
-  const value = aim.value(best);
   const least = found.bound + aim.offset;
-  const bound = Math.min(value, Math.max(aim.least, aim.steps === 'whole' ? Math.ceil(least - same) : least));
-  const isProven = found.state === 'proven' || value - bound <= same;
-  return { found: best, took_s: found.took_s, stage: stageOf(aim, value, isProven ? value : bound) };
+  const low = Math.max(aim.least, aim.steps === 'whole' ? Math.ceil(least - same) : least);
+  if (found.state === 'proven' || aim.value(best) - low <= same)
+    return { found: best, took_s: found.took_s, stage: stageOf(aim, aim.value(best), aim.value(best)) };
+  const left_s = most_s - found.took_s;
+  const swept = sweep(desk, aim, best, { solver, most_s: left_s, gap });
+  const value = aim.value(swept.found);
+  return {
+    found: swept.found,
+    took_s: found.took_s + swept.took_s,
+    stage: stageOf(aim, value, Math.min(value, low)),
+  };
 }
 
 function stageOf({ name }: Aim, value: number, bound: number): Stage {
   const gap_frac = value > same ? (value - bound) / value : 0;
   return { name, state: value === bound ? 'proven' : 'gap', value, bound, gap_frac };
-}
-
-/** What was found, in whole units, if it keeps every row and is no worse. */
-function better(desk: Desk, aim: Aim, counts: Counts, values: readonly number[]): Counts {
-  const found = desk.season.choices.map((_, column) => Math.floor((values[column] ?? 0) + nearest));
-  const isBetter = aim.value(found) <= aim.value(counts) + same && keeps(desk, valuesOf(desk, found));
-  return isBetter ? found : counts;
-}
-
-function valuesOf({ season, model, aims }: Desk, counts: Counts): readonly number[] {
-  return [...counts, ...metValues(season, model, counts), ...aims.flatMap(({ fill }) => fill(counts))];
-}
-
-function keeps({ columns, rows }: Desk, values: readonly number[]): boolean {
-  const inside = (
-    value: number,
-    { lower, upper }: { readonly lower: number; readonly upper: number },
-  ): boolean => lower - same <= value && value <= upper + same;
-  return (
-    columns.every((column, at) => inside(values[at] ?? 0, column)) &&
-    rows.every((row) =>
-      inside(
-        row.entries.reduce((sum, [column, factor]) => sum + factor * (values[column] ?? 0), 0),
-        row,
-      ),
-    )
-  );
-}
-
-function aimed(
-  columns: readonly Column[],
-  { entries, unused }: Aim,
-  start: readonly number[],
-): readonly Column[] {
-  const costs = new Map(entries);
-  return columns.map((column, at) => {
-    const cost = costs.get(at) ?? 0;
-    const now = start[at] ?? 0;
-    return unused.has(at) ? { ...column, cost, lower: now, upper: now } : { ...column, cost };
-  });
 }
 
 /** What a stage has reached is not given up by a later one. */
