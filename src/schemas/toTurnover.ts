@@ -1,6 +1,6 @@
 /** What a person wrote about a season, into the core's task; or every problem that stands in the way, at once. */
 import { dayNumber_d } from '../core/calendar.ts';
-import type { GrowingPlace } from '../core/crops/growth.ts';
+import type { GrowingPlace } from '../core/crops/growingPlace.ts';
 import { boxArea_m2 } from '../core/geometry/box.ts';
 import { mondayOf_d } from '../core/isoWeek.ts';
 import type { Problem } from '../core/problem.ts';

@@ -1,23 +1,7 @@
 /** How long a crop takes at a place: its days stretch with warmth and light. */
 import type { Crop } from './crop.ts';
-import { dayLength_h } from './dayLength.ts';
+import { dayOf, type GrowingPlace } from './growingPlace.ts';
 import { thermalTime_degC_d } from './thermalTime.ts';
-import { intoYear_d, ofDay_degC } from './warmth.ts';
-
-export type GrowingPlace = {
-  /** Degrees, north above zero. */
-  readonly latitude: number;
-  /** Mean of the air, January first; of a heated or covered place, its own. */
-  readonly mean_degC: readonly number[];
-  /** Mean of the nights, January first. */
-  readonly night_degC: readonly number[];
-  /** Of the water that the roots stand in, where somebody has measured it; else the mean of the air counts. */
-  readonly water_degC: readonly number[] | null;
-  /** Where seedlings stand: outdoors, or indoors at an even warmth. */
-  readonly nursery: 'outdoors' | { readonly even_degC: number };
-  /** Whether days of less than ten hours slow the crops down. */
-  readonly shortDays: 'slow' | 'ignored';
-};
 
 /** Days as numbers of `dayNumber_d`. */
 export type Grown =
@@ -48,10 +32,6 @@ export type WhyNever = 'noGermination' | 'tooCold' | 'tooHot' | 'frost' | 'tooSl
 
 /** What takes so many times as long as it should is no harvest of this season. A rule of our own. */
 const longest = 3;
-/** Below so many hours of daylight most crops slow down. From memory; the sources disagree. */
-const shortDay_h = 10;
-/** By how much, from memory: half as fast. Without any sun nothing grows. */
-const shortDayPace = 0.5;
 
 /**
  * How a crop grows when it is sown on a day.
@@ -85,7 +65,8 @@ export function grown(crop: Crop, place: GrowingPlace, sow_d: number): Grown {
     plantOut_d: nursed,
     ready_d: ready,
     readyFrom_d: typeof early === 'number' ? early : ready,
-    readyTo_d: typeof late === 'number' ? late : ready,
+    // Where the slow case never ripens, the day on which nobody waits any longer.
+    readyTo_d: typeof late === 'number' ? late : nursed + Math.ceil(crop.bed_d.high * longest),
     picks_d: picks,
     standsTo_d: crop.picking.kind === 'once' ? ready + crop.picking.stands_d : ready,
     mayBolt: isHot(crop, place, nursed, last_d) ? 'yes' : 'no',
@@ -96,10 +77,13 @@ function never(why: WhyNever, on_d: number): Extract<Grown, { state: 'never' }> 
   return { state: 'never', why, on_d };
 }
 
-/** Seeds in a bed feel its water. */
-function soil_degC({ water_degC, mean_degC }: GrowingPlace, day_d: number): number {
-  return ofDay_degC(water_degC ?? mean_degC, day_d);
+/** Seeds and roots in a bed feel its water. */
+function soil_degC(place: GrowingPlace, day_d: number): number {
+  return dayOf(place, day_d).soil;
 }
+
+/** Means below this can freeze. */
+const freezing_degC = 2;
 
 type Stand = { readonly crop: Crop; readonly place: GrowingPlace; readonly from_d: number };
 
@@ -112,9 +96,10 @@ function nursedTo(crop: Crop, place: GrowingPlace, sow_d: number): number | null
   let left = need;
   for (let day = 0; day <= days * longest; day += 1) {
     if (left <= 0) return sow_d + day;
-    const mean_degC = nursery === 'outdoors' ? ofDay_degC(place.mean_degC, sow_d + day) : nursery.even_degC;
+    const { air, light } = dayOf(place, sow_d + day);
+    const mean_degC = nursery === 'outdoors' ? air : nursery.even_degC;
     // Indoors somebody gives light.
-    left -= pace(crop, mean_degC) * (nursery === 'outdoors' ? light(place, sow_d + day) : 1);
+    left -= pace(crop, mean_degC) * (nursery === 'outdoors' ? light : 1);
   }
   return null;
 }
@@ -128,12 +113,6 @@ function pace(crop: Crop, mean_degC: number): number {
   return thermalTime_degC_d(mean_degC, crop.base_degC, crop.best_degC.high);
 }
 
-function light({ shortDays, latitude }: GrowingPlace, day_d: number): number {
-  const hours_h = dayLength_h(latitude, intoYear_d(day_d) + 1);
-  if (hours_h === 0) return 0;
-  return shortDays === 'slow' && hours_h < shortDay_h ? shortDayPace : 1;
-}
-
 /** The day on which so many days of growth are gathered, or why they never are. */
 function gathered(
   { crop, place }: Stand,
@@ -145,15 +124,18 @@ function gathered(
     if (left <= 0) return from_d + day;
     const deadly = dies(crop, place, from_d + day);
     if (deadly !== null) return never(deadly, from_d + day);
-    left -= pace(crop, soil_degC(place, from_d + day)) * light(place, from_d + day);
+    const now = dayOf(place, from_d + day);
+    left -= pace(crop, now.soil) * now.light;
   }
-  return never(pace(crop, soil_degC(place, from_d)) === 0 ? 'tooCold' : 'tooSlow', from_d);
+  const why = pace(crop, soil_degC(place, from_d)) === 0 ? 'tooCold' : 'tooSlow';
+  return never(why, from_d + Math.floor(days * longest));
 }
 
 /** Means of nights: single nights are colder still, so that a mean at the limit is no harvest. */
 function dies(crop: Crop, place: GrowingPlace, day_d: number): WhyNever | null {
-  if (ofDay_degC(place.night_degC, day_d) < crop.alive_degC.low) return 'frost';
-  return ofDay_degC(place.mean_degC, day_d) > crop.alive_degC.high ? 'tooHot' : null;
+  const { night, air } = dayOf(place, day_d);
+  if (night < crop.alive_degC.low) return night <= freezing_degC ? 'frost' : 'tooCold';
+  return air > crop.alive_degC.high ? 'tooHot' : null;
 }
 
 function picksFrom(stand: Stand, ready_d: number): readonly number[] {
@@ -168,9 +150,8 @@ function picksFrom(stand: Stand, ready_d: number): readonly number[] {
   return picks;
 }
 
-function isHot({ bolts_degC }: Crop, { mean_degC }: GrowingPlace, from_d: number, to_d: number): boolean {
+function isHot({ bolts_degC }: Crop, place: GrowingPlace, from_d: number, to_d: number): boolean {
   if (bolts_degC === null) return false;
-  for (let day_d = from_d; day_d <= to_d; day_d += 7)
-    if (ofDay_degC(mean_degC, day_d) > bolts_degC) return true;
-  return ofDay_degC(mean_degC, to_d) > bolts_degC;
+  for (let day_d = from_d; day_d <= to_d; day_d += 7) if (dayOf(place, day_d).air > bolts_degC) return true;
+  return dayOf(place, to_d).air > bolts_degC;
 }

@@ -1,6 +1,6 @@
 /** The crop turnover plan: what is asked for, and what comes out. Weeks are counted from 0, the first of the season. */
 import type { Crop, CropUnit } from '../crops/crop.ts';
-import type { GrowingPlace } from '../crops/growth.ts';
+import type { GrowingPlace } from '../crops/growingPlace.ts';
 import type { Note } from '../note.ts';
 import type { BedMode } from '../system.ts';
 import type { FirstPicking } from './firstPicking.ts';

@@ -1,4 +1,6 @@
 /** What a person must know about a plan, as notes. */
+import { dateOf, dayNumber_d } from '../calendar.ts';
+import { frostChances } from '../crops/frostDates.ts';
 import type { Note } from '../note.ts';
 import { bedKinds, mayGrow } from './bedKinds.ts';
 import type { PlantedWeek, Relaxed, Shortfall, Sowing, TurnoverTask } from './turnover.ts';
@@ -25,6 +27,7 @@ export function turnoverNotes(task: TurnoverTask, made: Made): readonly Note[] {
     ...bolting(task, made),
     ...feed(task, made),
     ...cautions(task),
+    frost(task),
   ];
 }
 
@@ -85,6 +88,25 @@ function feed({ feed_g_d }: TurnoverTask, { planted }: Made): readonly Note[] {
 
 function feedNote(code: string, weeks: number, feed_g_d: number): Note {
   return { code, level: 'caution', numbers: { weeks, feed_g_d }, source: 'fao589' };
+}
+
+/** From the means of the nights, so that nobody plants tender crops by a likely day alone. */
+function frost({ place, firstMonday_d }: TurnoverTask): Note {
+  const { tenPercent, half } = frostChances(place.night_degC);
+  const told = { level: 'info', numbers: {}, source: 'fromMemory' } as const;
+  if (tenPercent.state !== 'dates' || half.state !== 'dates') {
+    const isRare = tenPercent.state === 'never' || half.state === 'never';
+    return { ...told, code: isRare ? 'frostRare' : 'frostAnyTime' };
+  }
+  const year = dateOf(firstMonday_d).slice(0, 4);
+  const date = (into_d: number): string => dateOf(dayNumber_d(`${year}-01-01`) + into_d);
+  const words = {
+    lastHalf: date(half.last_d),
+    lastSafe: date(tenPercent.last_d),
+    firstSafe: date(tenPercent.first_d),
+    firstHalf: date(half.first_d),
+  };
+  return { ...told, code: 'frostDates', words };
 }
 
 function cautions({ wishes }: TurnoverTask): readonly Note[] {
