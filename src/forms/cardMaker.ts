@@ -35,7 +35,7 @@ export type CardMaker = {
   readonly sides: (job: Job, input: SheetInput, mayGoOn: () => Promise<void>) => AsyncGenerator<Page>;
 };
 
-/** Remembers the card that it laid out last, so that a download of what is shown has only to be written. */
+/** Remembers the card that it laid out last, so that nothing is drawn twice. */
 export function cardMaker(press: () => Promise<Press>): CardMaker {
   let last: { readonly job: string; readonly pages: readonly Page[] } | null = null;
   return { sides };
@@ -69,11 +69,26 @@ export async function sheetFile(
   const pages: Page[] = [];
   const sheets = kind.pages(input, async (sheet) => {
     await mayGoOn();
-    return press.layOut(sheet);
+    return press.layOutAnew(sheet);
   });
   for await (const page of sheets) pages.push(page);
   const bytes = await press.toPdf(sheetPrint(kind, input, pages, writeRecord(raw)));
   return { name: `${raw.id}-${id}.pdf`, mime: 'application/pdf', bytes: new Uint8Array(bytes) };
+}
+
+/** The card for a file: laid out anew, so that it is the one that the build makes of the same system. */
+export async function cardForFile(
+  { input }: Extract<Checked, { readonly input: SheetInput }>,
+  press: Press,
+  mayGoOn: () => Promise<void>,
+): Promise<readonly Page[]> {
+  const pages: Page[] = [];
+  const card = careCard(input, async (sheet) => {
+    await mayGoOn();
+    return press.layOutAnew(sheet);
+  });
+  for await (const page of card) pages.push(page);
+  return pages;
 }
 
 export async function fileOf(

@@ -7,7 +7,7 @@ import { CoverError } from '../paper/cover.ts';
 import type { Page } from '../paper/page.ts';
 import type { Press } from '../paper/press.ts';
 import { answersOf } from './answers.ts';
-import { cardMaker, checkedInput, fileOf, sheetFile } from './cardMaker.ts';
+import { cardForFile, cardMaker, checkedInput, fileOf, sheetFile } from './cardMaker.ts';
 import type { Ask, FileKind, PlannerContent, Side, Told } from './messages.ts';
 import { openRecord } from './openRecord.ts';
 
@@ -81,8 +81,7 @@ async function make({ turn, raw, day, file }: Asked<'make'>): Promise<void> {
     const made = await sheetFile(file, checked, await thePress(), messagesRead);
     return tell({ kind: 'made', turn, made });
   }
-  const pages: Page[] = [];
-  for await (const page of sides({ raw, day }, checked.input, messagesRead)) pages.push(page);
+  const pages = await cardForFile(checked, await thePress(), messagesRead);
   tell({ kind: 'made', turn, made: await fileOf(file, pages, checked, await thePress()) });
 }
 

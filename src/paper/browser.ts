@@ -14,9 +14,10 @@ import type { Raster } from './toPng.ts';
  */
 export async function browserPress(): Promise<Press> {
   // Imported here and not above, so that a page can show itself before the press arrives.
-  const [{ typeCase }, { refilling }, { outlines }, { toSvg }, satori, layoutWasm, files] = await Promise.all(
-    [
+  const [{ typeCase }, { layOut }, { refilling }, { outlines }, { toSvg }, satori, layoutWasm, files] =
+    await Promise.all([
       import('./typeCase.ts'),
+      import('./layOut.ts'),
       import('./refill.ts'),
       import('./outlines.ts'),
       import('./toSvg.ts'),
@@ -28,13 +29,13 @@ export async function browserPress(): Promise<Press> {
           woff: await load(fontUrls[font.name][font.weight]),
         })),
       ),
-    ],
-  );
+    ]);
   await satori.init(layoutWasm);
   const types = typeCase(files, packShelf);
   const raster = once(loadRaster);
   return {
     layOut: refilling(types, satori.default as Engine),
+    layOutAnew: (sheet) => layOut(sheet, types, satori.default as Engine),
     draw: (page) => outlines(page, types.typeOf(page)),
     toPdf: async (print) => {
       const [{ toPdf }] = await Promise.all([import('./toPdf.ts'), types.read(print.pages)]);

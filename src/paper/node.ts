@@ -43,6 +43,7 @@ export async function nodePress(): Promise<Press> {
   const { types, engine, raster } = await nodeParts();
   return {
     layOut: (sheet) => layOut(sheet, types, engine),
+    layOutAnew: (sheet) => layOut(sheet, types, engine),
     toPdf: async (print) => {
       await types.read(print.pages);
       return toPdf(print, types.typeOf);

@@ -6,7 +6,10 @@ import type { Picture } from './toPng.ts';
 
 /** The press with its type case, layout engine and raster bound: the same in the build and in the browser. */
 export type Press = {
+  /** May take over what an earlier sheet left: the sooner the less is new, and alike to the eye. */
   readonly layOut: (sheet: Sheet) => Promise<Page>;
+  /** From nothing but the sheet: the same sheet gives the same bytes, whatever was typed before. */
+  readonly layOutAnew: (sheet: Sheet) => Promise<Page>;
   readonly toPdf: (print: Print) => Promise<Uint8Array>;
   /** What a page draws, piece by piece, so that a picture of it can be changed where it changes. */
   readonly draw: (page: Page) => Outlines;

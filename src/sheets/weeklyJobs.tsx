@@ -6,7 +6,7 @@ import { dayText } from '../wording/date.ts';
 import { jobText } from '../wording/harvest.ts';
 import { noteSentence } from '../wording/note.ts';
 import { type Packable, packed } from './packed.ts';
-import { Heading, Para, TickList } from './parts/blocks.tsx';
+import { Heading, TickList } from './parts/blocks.tsx';
 import { sideHeight } from './parts/look.ts';
 import { SeasonBlock, seasonSide } from './parts/SeasonSide.tsx';
 import type { LayOut } from './sheetKind.ts';
@@ -40,12 +40,24 @@ async function* pages(input: TurnoverInput, layOut: LayOut): AsyncGenerator<Page
   yield* packed({ all: blocks(input), room: sideHeight - headRoom, gap, draw }, layOut);
 }
 
+/** Letters that stand wider apart together than alone reach a little on. */
+function Mind({ text }: { text: string }) {
+  return (
+    <div
+      data-role="P"
+      style={{ display: 'block', lineHeight: 1.3, paddingRight: mm(3), boxSizing: 'border-box' }}
+    >
+      {text}
+    </div>
+  );
+}
+
 /** Cautions first; then every week in which something is to be done. */
 function blocks(input: TurnoverInput): readonly Packable[] {
   const { catalogue } = input.words;
   const notes = input.plan.notes.map(
     (note): Packable => ({
-      content: <Para text={noteSentence(note, catalogue, input.units)} />,
+      content: <Mind text={noteSentence(note, catalogue, input.units)} />,
       keep: 'alone',
     }),
   );
@@ -71,7 +83,7 @@ function weekBlocks(input: TurnoverInput, week: Week): readonly Packable[] {
   return [
     { content: <Heading level="H2" text={head} />, keep: 'withNext' },
     ...[first ?? '', ...others].map(
-      (line): Packable => ({ content: <TickList items={[line]} />, keep: 'alone' }),
+      (line): Packable => ({ content: <TickList items={[line]} roomy="roomy" />, keep: 'alone' }),
     ),
   ];
 }

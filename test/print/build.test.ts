@@ -18,7 +18,8 @@ describe('the whole build', () => {
   const built = inject('built');
 
   test('succeeds and tells how far it is', () => {
-    const sheets = 13 * allSheets.length;
+    // A season is planned and printed as one.
+    const sheets = 13 * allSheets.length + 4;
     expect(built.log).toContain(`Sheets: ${sheets} of ${sheets}`);
     expect(built.log).toMatch(/\d+ sheets, \d+ pages in [\d.]+ s: [\d.]+ pages a second on \d+ cores/);
     expect(built.code, built.log).toBe(0);
@@ -33,6 +34,16 @@ describe('the whole build', () => {
         expect.arrayContaining(['care-card.pdf', 'care-card-1.png', 'care-card-1.svg']),
       );
       expect(files, id).toEqual(expect.arrayContaining(['care-card-2.png', 'care-card-2.svg']));
+    }
+  });
+
+  test('gives every season its sheets, a calendar for the phone and a table', async () => {
+    const { content } = await readContent('content');
+    expect(content.turnovers.length).toBeGreaterThanOrEqual(4);
+    for (const { id } of content.turnovers) {
+      const files = await readdir(join(built.out, 'print', 'turnovers', id));
+      const wanted = ['turnover-calendar.pdf', 'turnover-months.pdf', 'weekly-jobs.pdf', 'sowing-tags.pdf'];
+      expect(files, id).toEqual(expect.arrayContaining([...wanted, 'calendar.ics', 'plan.csv']));
     }
   });
 

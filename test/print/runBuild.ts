@@ -19,6 +19,8 @@ export async function freshHome(most: number): Promise<{
   await cp('content', content, { recursive: true });
   const systems = (await readdir(join(content, 'systems'))).sort().filter((name) => name !== kept);
   for (const name of systems.slice(most - 1)) await rm(join(content, 'systems', name), { recursive: true });
+  // Seasons take seconds each, and are looked at in the whole build.
+  for (const name of await readdir(join(content, 'turnovers'))) await rm(join(content, 'turnovers', name));
   return { home, content, dist: join(home, 'dist') };
 }
 

@@ -46,8 +46,8 @@ export function Para({ text, heavy, fontSize }: { text: string; heavy?: 'heavy';
   );
 }
 
-/** Things to do, each with a ring to tick. */
-export function TickList({ items }: { items: readonly string[] }) {
+/** Things to do, each with a ring to tick; roomy where letters that stand wider apart together need a little more. */
+export function TickList({ items, roomy }: { items: readonly string[]; roomy?: 'roomy' }) {
   return (
     <div data-role="L" style={{ display: 'flex', flexDirection: 'column' }}>
       {items.map((item) => (
@@ -65,7 +65,7 @@ export function TickList({ items }: { items: readonly string[] }) {
               marginRight: mm(2.2),
             }}
           />
-          <div data-role="LBody" style={{ display: 'flex', flex: 1, fontSize: size.text, lineHeight: 1.25 }}>
+          <div data-role="LBody" style={roomy ? { ...tickText, ...roomyText } : tickText}>
             {item}
           </div>
         </div>
@@ -73,6 +73,9 @@ export function TickList({ items }: { items: readonly string[] }) {
     </div>
   );
 }
+
+const tickText = { display: 'flex', flex: 1, fontSize: size.text, lineHeight: 1.25 } as const;
+const roomyText = { display: 'block', paddingRight: mm(4), boxSizing: 'border-box' } as const;
 
 /** One column among several. */
 export function Column({ width, children }: { width: number; children: Child }) {
