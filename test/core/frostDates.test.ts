@@ -1,48 +1,7 @@
-/** When seeds come up, and when frosts end and begin. */
+/** When frosts end and begin. */
 import { describe, expect, test } from 'vitest';
-import { emergence } from '../../src/core/crops/emergence.ts';
 import { frostChances } from '../../src/core/crops/frostDates.ts';
 import { content } from '../demoSystems.ts';
-
-describe('seedlings', () => {
-  // Ranges of another document: FAO Technical Paper 589 (2014), appendix 1, as reprinted; a day either way.
-  test.each([
-    ['lettuce', 13, 21, 3, 7],
-    ['cucumber', 20, 30, 3, 7],
-    ['pepper', 22, 30, 8, 12],
-  ] as const)(
-    'of %s are up within the days that growers of another handbook see',
-    (seed, from, to, least, most) => {
-      for (const soil_degC of [from, (from + to) / 2, to]) {
-        expect(emergence(seed, soil_degC), `${soil_degC}`).toBeGreaterThanOrEqual(least - 1);
-        expect(emergence(seed, soil_degC), `${soil_degC}`).toBeLessThanOrEqual(most + 1);
-      }
-    },
-  );
-
-  test('of onion are up within two weeks at 12.8 degrees', () => {
-    // Smith and others, Green onion production in California, UC ANR 7243: seventy percent in up to two weeks.
-    expect(emergence('onion', 12.8)).toBeLessThanOrEqual(14);
-    expect(emergence('onion', 12.8)).toBeGreaterThan(7);
-  });
-
-  test('come up no slower where it is warmer, up to 25 degrees', () => {
-    for (const seed of ['lettuce', 'onion', 'spinach'] as const) {
-      const days = Array.from({ length: 26 }, (_, soil_degC) => emergence(seed, soil_degC) ?? Number.NaN);
-      expect(days.every((one, i) => i === 0 || one <= (days[i - 1] ?? 0))).toBe(true);
-    }
-  });
-
-  test('are not promised where none came up or nobody tried, at the edges of the table', () => {
-    expect(emergence('celery', 20)).toBe(7);
-    expect(emergence('celery', 20.1)).toBeNull();
-    expect(emergence('lettuce', 35)).toBeNull();
-    expect(emergence('parsley', 5)).toBeNull();
-    expect(emergence('onion', 35)).toBe(13);
-    expect(emergence('onion', 35.1)).toBeNull();
-    expect(emergence('onion', -0.1)).toBeNull();
-  });
-});
 
 describe('frosts', () => {
   const nights = (id: string): readonly number[] => content.climates[id]?.min_degC ?? [];
