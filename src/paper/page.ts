@@ -121,6 +121,8 @@ export type PageNode = {
   readonly slot: string | null;
   /** The form field that stands here (its name in `data-field`, its tip in `data-tip`). */
   readonly field: Field | null;
+  /** Whether it is one thing of a list that may run on on a further page (`data-entry`). */
+  readonly entry: boolean;
   /** Its own words, as the sheet gave them, without those of the nodes inside it. */
   readonly text: string;
   /** The node whose running text its words are part of: itself, or the block around a node inside running text. */

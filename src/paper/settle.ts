@@ -14,6 +14,7 @@ export type NodeDraft = {
   readonly alt: string | null;
   readonly slot: string | null;
   readonly field: Field | null;
+  readonly entry: boolean;
   readonly floats: 'in flow' | 'placed';
   /** The node whose running text this node's words are part of: itself, or the block around an inline node. */
   readonly paragraph: number;
@@ -109,7 +110,7 @@ async function settleElement(element: JSXElement, around: Around, state: State):
   return { type: tag, key: String(index), props: { style: settledStyle, children } };
 }
 
-const metadata = new Set(['data-role', 'data-alt', 'data-slot', 'data-field', 'data-tip']);
+const metadata = new Set(['data-role', 'data-alt', 'data-slot', 'data-field', 'data-tip', 'data-entry']);
 
 /** A misspelt property would be lost without a word. A drawing has many more, which its reader checks. */
 function checkProps(props: Props, tag: string, path: string): void {
@@ -142,6 +143,7 @@ function draftOf(
     role: isRole(props['data-role']) ? props['data-role'] : null,
     alt,
     slot: given('data-slot'),
+    entry: 'data-entry' in props,
     field: fieldOf(given('data-field'), given('data-tip'), around.path),
     floats: placed ? 'placed' : 'in flow',
     paragraph,

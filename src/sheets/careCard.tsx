@@ -2,7 +2,6 @@
 import type { JSXNode } from 'satori/jsx';
 import type { Sheet } from '../paper/layOut.ts';
 import { mm, paperSizes } from '../paper/measures.ts';
-import { overflows } from '../paper/overflows.ts';
 import type { Page } from '../paper/page.ts';
 import { dayText } from '../wording/date.ts';
 import { card } from './cardWords.ts';
@@ -11,7 +10,7 @@ import { CardBack } from './parts/CardBack.tsx';
 import { CardFront } from './parts/CardFront.tsx';
 import { CardSteps } from './parts/CardSteps.tsx';
 import { Leaf } from './parts/blocks.tsx';
-import { mostThatFit } from './mostThatFit.ts';
+import { type Filled, mostThatFit } from './mostThatFit.ts';
 import type { StepWords } from './parts/StepList.tsx';
 import type { SheetInput } from './sheet.ts';
 import type { LayOut, SheetKind } from './sheetKind.ts';
@@ -47,8 +46,6 @@ function careCardTitle(input: SheetInput): string {
   return card(input, 'title', { name: input.system.name });
 }
 
-type Filled = { readonly page: Page; readonly taken: number };
-
 /** A side with as many of the steps as it has room for. */
 async function fill(
   input: SheetInput,
@@ -60,10 +57,9 @@ async function fill(
   const Side = kind === 'back' ? CardBack : CardSteps;
   return mostThatFit(steps.length, kind === 'back' ? 0 : 1, async (taken) => {
     const last = taken === steps.length ? 'last' : 'more';
-    const page = await layOut(
+    return layOut(
       side(input, <Side input={input} printed={printed} steps={steps.slice(0, taken)} last={last} />),
     );
-    return { page, taken, fits: overflows(page).length === 0 ? 'yes' : 'no' };
   });
 }
 

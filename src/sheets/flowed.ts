@@ -1,6 +1,5 @@
 /** Things of any height that run over as many pages as it takes. */
 import type { Sheet } from '../paper/layOut.ts';
-import { overflows } from '../paper/overflows.ts';
 import type { Page } from '../paper/page.ts';
 import { mostThatFit } from './mostThatFit.ts';
 import type { LayOut } from './sheetKind.ts';
@@ -18,10 +17,9 @@ export async function* flowed<T>(
   while (left.length > 0) {
     const now = left;
     const at = now === all ? 'first' : 'later';
-    const { page, taken } = await mostThatFit(now.length, 1, async (count) => {
-      const tried = await layOut(draw(now.slice(0, count), count === now.length ? 'none' : 'more', at));
-      return { page: tried, taken: count, fits: overflows(tried).length === 0 ? 'yes' : 'no' };
-    });
+    const { page, taken } = await mostThatFit(now.length, 1, async (count) =>
+      layOut(draw(now.slice(0, count), count === now.length ? 'none' : 'more', at)),
+    );
     yield page;
     left = left.slice(taken);
   }

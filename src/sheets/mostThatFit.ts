@@ -1,28 +1,55 @@
 /** How much of a list goes on a page, found by trying: the press is the only one who knows. */
+import { overflows } from '../paper/overflows.ts';
+import type { Page } from '../paper/page.ts';
 
-type Tried = { readonly fits: 'yes' | 'no' };
+export type Filled = { readonly page: Page; readonly taken: number };
+
+type Tried = Filled & { readonly fits: 'yes' | 'no'; readonly clear: number };
 
 /**
- * The try with the most things that still fits. All of them is tried first, since that is the usual case; then the
- * range is halved. The least is given even if it does not fit, so that whoever prints it can say so.
+ * The page with the most things that still fit. All of them is tried first, since that is the usual case; a page that
+ * is too full tells how many of its things stand clear, and from there the end is looked for in steps that grow. The
+ * least is given even if it does not fit, so that whoever prints it can say so.
  */
-export async function mostThatFit<T extends Tried>(
+export async function mostThatFit(
   all: number,
   least: number,
-  attempt: (count: number) => Promise<T>,
-): Promise<T> {
-  const whole = await attempt(all);
-  if (whole.fits === 'yes' || all <= least) return whole;
-  let best = await attempt(least);
-  let low = least;
-  let high = all;
-  while (best.fits === 'yes' && high - low > 1) {
-    const middle = Math.floor((low + high) / 2);
-    const tried = await attempt(middle);
+  draw: (count: number) => Promise<Page>,
+): Promise<Filled> {
+  const attempt = async (taken: number): Promise<Tried> => judged(await draw(taken), taken);
+  let tried = await attempt(all);
+  if (tried.fits === 'yes' || all <= least) return tried;
+  let best: Filled | null = null;
+  let [low, high, step] = [least - 1, all, 1];
+  let next = tried.clear;
+  while (high - low > 1) {
+    const middle = (low + high) / 2;
+    tried = await attempt(Math.min(high - 1, Math.max(low + 1, next)));
     if (tried.fits === 'yes') {
       best = tried;
-      low = middle;
-    } else high = middle;
+      low = tried.taken;
+      next = Math.min(low + step, Math.ceil(middle));
+    } else {
+      high = tried.taken;
+      next = Math.max(high - step, Math.floor(middle));
+    }
+    step *= 2;
   }
-  return best;
+  return best ?? (tried.taken === least ? tried : attempt(least));
+}
+
+function judged(page: Page, taken: number): Tried {
+  const cut = overflows(page);
+  if (cut.length === 0) return { page, taken, fits: 'yes', clear: taken };
+  const entries = page.nodes.filter(({ entry }) => entry).length;
+  if (entries !== taken) throw new Error(`${taken} things to place, and ${entries} marked with data-entry`);
+  const unclear = new Set(cut.map(({ node }) => entryAround(page, node)));
+  unclear.delete(null);
+  return { page, taken, fits: 'no', clear: taken - unclear.size };
+}
+
+function entryAround(page: Page, node: number): number | null {
+  let at: number | null = node;
+  while (at !== null && !page.nodes[at]?.entry) at = page.nodes[at]?.parent ?? null;
+  return at;
 }

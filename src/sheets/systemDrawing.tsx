@@ -154,7 +154,7 @@ function Run({ input, run }: { input: SheetInput; run: readonly Piece[] }) {
       {heading === undefined ? null : <Heading level="H2" text={system(input, heading)} />}
       {run.flatMap((piece) =>
         'text' in piece
-          ? [<Para text={piece.text} fontSize={part === 'cautions' ? size.note : size.text} />]
+          ? [<Para text={piece.text} fontSize={part === 'cautions' ? size.note : size.text} entry="entry" />]
           : [],
       )}
       <Rows input={input} run={run} part={part} />

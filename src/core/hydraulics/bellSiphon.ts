@@ -47,13 +47,12 @@ export function fullPipeFlow_L_h(
   if (!(0 <= head_mm)) throw new RangeError(`fullPipeFlow_L_h: head_mm is ${head_mm}, must be 0 or more`);
   if (head_mm === 0) return 0;
   const losslessFlow = Math.sqrt((2 * gravity_m_s2 * head_mm) / 1000) * boreArea_m2(pipe.bore_mm) * 3.6e6;
-  const again = (flow_L_h: number): number => {
-    return losslessFlow / Math.sqrt(K + frictionHeads(pipe, flow_L_h, viscosity_m2_s));
-  };
   let flow = losslessFlow / Math.sqrt(K);
   if (pipe.length_m === 0) return flow;
   for (let round = 0; round < mostRounds; round++) {
-    const next = leap(flow, again(flow), again(again(flow)));
+    const second = losslessFlow / Math.sqrt(K + frictionHeads(pipe, flow, viscosity_m2_s));
+    const third = losslessFlow / Math.sqrt(K + frictionHeads(pipe, second, viscosity_m2_s));
+    const next = leap(flow, second, third);
     if (Math.abs(next - flow) <= 1e-13 * flow) return next;
     flow = next;
   }

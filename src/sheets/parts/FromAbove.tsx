@@ -16,7 +16,7 @@ export function FromAbove({ input }: { input: SheetInput }) {
   const drawing = seenFromAbove(above, { width: safe.width, height: mm(48), words });
   const texts = above.map((one) => sizeWords(input, one));
   return (
-    <div style={{ display: 'flex', flexDirection: 'column' }}>
+    <div data-entry="" style={{ display: 'flex', flexDirection: 'column' }}>
       <Heading
         level="H2"
         text={system(input, 'above')}

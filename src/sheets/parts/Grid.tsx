@@ -48,7 +48,11 @@ type RowProps = {
 
 function Row({ columns, cells, height, kind }: RowProps) {
   return (
-    <div data-role="TR" style={{ display: 'flex', minHeight: height, borderBottom: line }}>
+    <div
+      data-role="TR"
+      {...(kind === 'TD' ? { 'data-entry': '' } : {})}
+      style={{ display: 'flex', minHeight: height, borderBottom: line }}
+    >
       {columns.map(({ width }, index) => (
         <div
           data-role={kind === 'TD' && index === 0 ? 'TH' : kind}

@@ -15,7 +15,7 @@ export function StepList({ steps, width }: { steps: readonly StepWords[]; width:
   return (
     <div style={{ display: 'flex', flexDirection: 'column', width, fontSize: size.source, lineHeight: 1.18 }}>
       {steps.map((one) => (
-        <div data-role="P" style={{ display: 'block', marginBottom: mm(0.7) }}>
+        <div data-role="P" data-entry="" style={{ display: 'block', marginBottom: mm(0.7) }}>
           <span style={{ fontWeight: weight.heavy }}>{headOf(one)}</span>
           {` ${tailOf(one)}`}
         </div>

@@ -21,7 +21,7 @@ export function WorkTaskBox({ input, numbered, view }: Props) {
   const own = { input, numbered };
   const last = task.result ?? task.steps.at(-1)?.result;
   return (
-    <div style={{ display: 'flex', flexDirection: 'column', width: safe.width }}>
+    <div data-entry="" style={{ display: 'flex', flexDirection: 'column', width: safe.width }}>
       <div
         data-role="H2"
         style={{ display: 'flex', fontSize: size.text, fontWeight: weight.heavy, lineHeight: 1.25 }}

@@ -29,11 +29,20 @@ export function Heading({ level, text, aside }: { level: 'H1' | 'H2'; text: stri
   );
 }
 
+type ParaProps = {
+  readonly text: string;
+  readonly heavy?: 'heavy';
+  readonly fontSize?: number;
+  /** One of a list that may run on on a further page. */
+  readonly entry?: 'entry';
+};
+
 /** A paragraph. */
-export function Para({ text, heavy, fontSize }: { text: string; heavy?: 'heavy'; fontSize?: number }) {
+export function Para({ text, heavy, fontSize, entry }: ParaProps) {
   return (
     <div
       data-role="P"
+      {...(entry ? { 'data-entry': '' } : {})}
       style={{
         display: 'flex',
         fontSize: fontSize ?? size.text,
@@ -51,7 +60,7 @@ export function TickList({ items, roomy }: { items: readonly string[]; roomy?: '
   return (
     <div data-role="L" style={{ display: 'flex', flexDirection: 'column' }}>
       {items.map((item) => (
-        <div data-role="LI" style={{ display: 'flex', marginBottom: mm(1.2) }}>
+        <div data-role="LI" data-entry="" style={{ display: 'flex', marginBottom: mm(1.2) }}>
           <div
             data-role="Artifact"
             style={{
