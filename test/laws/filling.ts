@@ -36,36 +36,29 @@ function balanced(moments: readonly Moment[], least_L: number, most_L: number): 
   }
 }
 
-const anyBed = shapes.map((shape) =>
-  law(
-    'a bed neither makes nor loses water to 1e-9, whatever its drain and its timer do',
-    fc.tuple(containerAndShare(shape), between(50, 3000), drains, rhythm),
-    ([[container], inflow_L_h, how, beat]) => {
-      const cells = siphonBed(container, inflow_L_h);
-      const { moments } = filled({ cells, drains: how, inflow_L_h, rhythm: beat, until_s });
-      balanced(moments, moments[0]?.water_L ?? 0, cells.at(-1)?.water_L ?? 0);
-      const last = moments.at(-1);
-      if (last?.time_s !== until_s) return;
-      const on_s = beat === null ? until_s : onTime_s(beat, until_s);
-      same(last.pumped_L, (inflow_L_h / 3600) * on_s, 1e-9);
-    },
-    shape,
-  ),
+/** Layers and their filling know no shapes, only litres: all shapes together are one field to draw from. */
+const anyContainer = fc.oneof(...shapes.map((shape) => containerAndShare(shape)));
+
+const balance = law(
+  'a bed neither makes nor loses water to 1e-9, whatever its drain and its timer do',
+  fc.tuple(anyContainer, between(50, 3000), drains, rhythm),
+  ([[container], inflow_L_h, how, beat]) => {
+    const cells = siphonBed(container, inflow_L_h);
+    const { moments } = filled({ cells, drains: how, inflow_L_h, rhythm: beat, until_s });
+    balanced(moments, moments[0]?.water_L ?? 0, cells.at(-1)?.water_L ?? 0);
+    const last = moments.at(-1);
+    if (last?.time_s !== until_s) return;
+    const on_s = beat === null ? until_s : onTime_s(beat, until_s);
+    same(last.pumped_L, (inflow_L_h / 3600) * on_s, 1e-9);
+  },
 );
 
-const layered = shapes.map((shape) =>
-  law(
-    'a bed holds what its layers hold',
-    containerAndShare(shape),
-    ([container]) => {
-      for (const { depth_mm, water_L } of siphonBed(container, 500)) {
-        const media_L = volume_L(container, Math.min(depth_mm, 0.8 * rim_mm(container)));
-        same(water_L, 0.4 * media_L + volume_L(container, depth_mm) - media_L, 1e-12);
-      }
-    },
-    shape,
-  ),
-);
+const layered = law('a bed holds what its layers hold', anyContainer, ([container]) => {
+  for (const { depth_mm, water_L } of siphonBed(container, 500)) {
+    const media_L = volume_L(container, Math.min(depth_mm, 0.8 * rim_mm(container)));
+    same(water_L, 0.4 * media_L + volume_L(container, depth_mm) - media_L, 1e-12);
+  }
+});
 
 const upright = fc.tuple(between(0.05, 5), between(5, 60), between(50, 1500), between(0, 0.95));
 const held = fc.tuple(
@@ -78,8 +71,8 @@ const held = fc.tuple(
 
 /** Laws of filling and draining. */
 export const fillingLaws: readonly FormulaLaw[] = [
-  ...anyBed,
-  ...layered,
+  balance,
+  layered,
   law('a simulated upright vessel drains in the closed form, within 0.5 %', upright, (one) => {
     const [area, bore_mm, from_mm, share] = one;
     const hole = { bore_mm, Cd: 0.6 };

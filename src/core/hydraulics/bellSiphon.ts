@@ -53,13 +53,14 @@ export function fullPipeFlow_L_h(
     const second = losslessFlow / Math.sqrt(K + frictionHeads(pipe, flow, viscosity_m2_s));
     const third = losslessFlow / Math.sqrt(K + frictionHeads(pipe, second, viscosity_m2_s));
     const next = leap(flow, second, third);
-    if (Math.abs(next - flow) <= 1e-13 * flow) return next;
+    // Each round doubles the digits that are right, so after a step this small all of them are.
+    if (Math.abs(next - flow) <= 1e-8 * flow) return next;
     flow = next;
   }
   return flow;
 }
 
-/** Far more than any pipe needs; six or seven do. */
+/** Far more than any pipe needs; five or six do. */
 const mostRounds = 40;
 
 function boreArea_m2(bore_mm: number): number {
