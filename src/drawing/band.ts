@@ -1,4 +1,4 @@
-/** A range as a bar: solid good, white watch, hatched act now. No colour carries a meaning. */
+/** A range as a bar: white good, slanted lines watch, crossed lines act now. No colour carries a meaning. */
 import { path, type Shape } from './shape.ts';
 
 /** The four temperatures (or other readings) at which the bar changes. */
@@ -15,7 +15,8 @@ export type Band = {
   readonly ticks: readonly { readonly value: number; readonly x: number }[];
 };
 
-const hatchStep = 14;
+/** Between two lines; where to act they are crossed, so that a smudge makes nothing of the one into the other. */
+const hatchStep = { watch: 22, act: 20 } as const;
 
 /** The bar in a box of the given size, both ends hatched and equally long. */
 export function band(limits: BandLimits, width: number, height: number): Band {
@@ -27,9 +28,10 @@ export function band(limits: BandLimits, width: number, height: number): Band {
   return {
     ticks,
     shapes: [
-      ...hatched(0, x(limits.actBelow), height),
-      ...hatched(x(limits.actAbove), width, height),
-      { d: box(x(limits.goodFrom), x(limits.goodTo), height), paint: { fill: 'black' } },
+      ...crossed(0, x(limits.actBelow), height),
+      ...slanted(x(limits.actBelow), x(limits.goodFrom), height, hatchStep.watch),
+      ...slanted(x(limits.goodTo), x(limits.actAbove), height, hatchStep.watch),
+      ...crossed(x(limits.actAbove), width, height),
       { d: box(0, width, height), paint: { stroke: 'black', width: 4 } },
       ...ticks.map((tick) => tickMark(tick.x, height)),
     ],
@@ -61,22 +63,35 @@ function tickMark(x: number, height: number): Shape {
   };
 }
 
-/** Slanting lines from lower left to upper right, cut at both ends of the field. */
-function hatched(left: number, right: number, height: number): readonly Shape[] {
-  const lines: string[] = [];
-  for (let start = left - height; start < right; start += hatchStep) {
-    const from = Math.max(start, left);
-    const to = Math.min(start + height, right);
+/** Slanting lines both ways. */
+function crossed(left: number, right: number, height: number): readonly Shape[] {
+  const mirror = ([x, y]: Spot): Spot => [x, height - y];
+  const there = slants(left, right, height, hatchStep.act);
+  return inked([...there, ...there.map(([from, to]): Line => [mirror(from), mirror(to)])]);
+}
+
+function slanted(left: number, right: number, height: number, step: number): readonly Shape[] {
+  return inked(slants(left, right, height, step));
+}
+
+type Spot = readonly [x: number, y: number];
+type Line = readonly [from: Spot, to: Spot];
+
+/** From lower left to upper right, cut at both ends of the field. */
+function slants(left: number, right: number, height: number, step: number): readonly Line[] {
+  const lines: Line[] = [];
+  for (let start = left - height + step / 2; start < right; start += step) {
+    const [from, to] = [Math.max(start, left), Math.min(start + height, right)];
     if (to > from)
-      lines.push(
-        path(
-          [
-            [from, height - (from - start)],
-            [to, height - (to - start)],
-          ],
-          'open',
-        ),
-      );
+      lines.push([
+        [from, height - (from - start)],
+        [to, height - (to - start)],
+      ]);
   }
-  return [{ d: lines.join(''), paint: { stroke: 'black', width: 3 } }];
+  return lines;
+}
+
+function inked(lines: readonly Line[]): readonly Shape[] {
+  if (lines.length === 0) return [];
+  return [{ d: lines.map((line) => path(line, 'open')).join(''), paint: { stroke: 'black', width: 2.5 } }];
 }

@@ -4,7 +4,7 @@ import type { Fit } from './fit.ts';
 import { type Shape, tenth } from './shape.ts';
 
 /** Distances on paper, in tenths of a millimetre. */
-const stoneGrid = 17;
+const stoneGrid = 19;
 const wallClear = 11;
 const waterGrid = 30;
 
@@ -41,7 +41,7 @@ export function stones(
       into.push(`M${tenth(x)} ${tenth(y)}L${tenth(x + 0.1)} ${tenth(y)}`);
     }
   }
-  return [dots(wet, 8.5), dots(dry, 5)].flat();
+  return [dots(wet, 6), dots(dry, 3.6)].flat();
 }
 
 function dots(at: readonly string[], width: number): readonly Shape[] {

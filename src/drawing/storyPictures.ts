@@ -4,7 +4,7 @@ import { type Paint, path, type Shape } from './shape.ts';
 /** Each picture fills this box, in paper units. */
 export const storyBox = { width: 400, height: 240 };
 
-const line: Paint = { stroke: 'black', width: 9, cap: 'round' };
+const line: Paint = { stroke: 'black', width: 7, cap: 'round' };
 const solid: Paint = { fill: 'black' };
 
 type Spot = readonly [x: number, y: number];

@@ -51,10 +51,7 @@ export function Near({ text, heavy }: { text: string; heavy?: 'heavy' }) {
 /** A line for whoever stands two metres away. */
 export function Far({ text, as = 'P' }: { text: string; as?: 'P' | 'H2' }) {
   return (
-    <div
-      data-role={as}
-      style={{ display: 'flex', fontSize: posterSize.main, fontWeight: weight.heavy, lineHeight: 1.1 }}
-    >
+    <div data-role={as} style={{ display: 'flex', fontSize: posterSize.main, lineHeight: 1.1 }}>
       {text}
     </div>
   );
@@ -82,8 +79,8 @@ const disc = {
   width: discSize,
   height: discSize,
   borderRadius: discSize / 2,
-  backgroundColor: 'black',
-  color: 'white',
+  boxSizing: 'border-box',
+  border: `${posterRule.ring}px solid black`,
   alignItems: 'center',
   justifyContent: 'center',
   fontSize: mm(13),
@@ -109,7 +106,6 @@ export function LimitBox({ limit }: { limit: Limit }) {
             display: 'flex',
             alignItems: 'flex-end',
             fontSize: posterSize.figure,
-            fontWeight: weight.heavy,
             lineHeight: 1.05,
           }}
         >
@@ -155,7 +151,7 @@ function Arrow({ left }: { left: number }) {
   const d = 'M4 55L200 55L200 10L276 70L200 130L200 85L4 85Z';
   return (
     <div style={{ display: 'flex', position: 'absolute', left, top: mm(5), width, height }}>
-      <Shapes shapes={[{ d, paint: { fill: 'black' } }]} width={width} height={height} />
+      <Shapes shapes={[{ d, paint: { stroke: 'black', width: 8 } }]} width={width} height={height} />
     </div>
   );
 }

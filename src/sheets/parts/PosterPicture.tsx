@@ -5,7 +5,7 @@ import { systemSection } from '../../drawing/systemSection.ts';
 import { mm } from '../../paper/measures.ts';
 import { labelLines } from './labelLines.ts';
 import { weight } from './look.ts';
-import { posterSize } from './posterLook.ts';
+import { posterRule, posterSize } from './posterLook.ts';
 import { Shapes } from './Shapes.tsx';
 
 type Props = {
@@ -87,8 +87,9 @@ function widthOf(text: string): number {
 }
 
 const disc = {
-  backgroundColor: 'black',
-  color: 'white',
+  boxSizing: 'border-box',
+  backgroundColor: 'white',
+  border: `${posterRule.ring}px solid black`,
   borderRadius: (markHeight * times) / 2,
   fontSize: mm(11),
 } as const;

@@ -94,7 +94,7 @@ function barShape({ left, top, length }: SystemDrawing['bar']) {
   return { d, paint: { stroke: 'black', width: 4 } } as const;
 }
 
-/** Stations are white on black discs, holes are boxed letters, names are heavy, widths are plain; all cover what lies under them. */
+/** Stations stand in rings, holes are boxed letters, names are heavy, widths are plain; all cover what lies under them. */
 function Mark({ mark, text }: { mark: PlacedMark; text: string }) {
   const [kind = ''] = mark.key.split('.');
   const look = looks[kind] ?? {};
@@ -123,8 +123,7 @@ function Mark({ mark, text }: { mark: PlacedMark; text: string }) {
 
 const looks: Readonly<Record<string, Record<string, string | number>>> = {
   station: {
-    backgroundColor: 'black',
-    color: 'white',
+    border: '3px solid black',
     fontWeight: weight.heavy,
     borderRadius: markHeight / 2,
   },

@@ -1,4 +1,4 @@
-/** Water temperature as a bar with words: solid good, white watch, hatched act now. */
+/** Water temperature as a bar with words: white good, slanted lines watch, crossed lines act now. */
 import { band, type BandLimits } from '../../drawing/band.ts';
 import { mm } from '../../paper/measures.ts';
 import { size } from './look.ts';

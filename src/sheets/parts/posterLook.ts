@@ -21,4 +21,4 @@ export const posterSize = {
   near: mm(7.6),
 };
 
-export const posterRule = { head: 26, thin: 6, box: 22 };
+export const posterRule = { head: 12, thin: 6, box: 12, ring: 9 };
