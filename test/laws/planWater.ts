@@ -98,6 +98,7 @@ const ordered: readonly PlanLaw[] = [
   {
     name: 'the order of the beds changes no level and no litre',
     holds: ({ system, plan }) => {
+      if (system.beds.length < 2) return;
       const turned = planOf({ ...system, beds: [...system.beds].reverse() });
       for (const [key, figure] of Object.entries(plan.figures)) {
         if (key.startsWith('bed') || figure.value === null) continue;

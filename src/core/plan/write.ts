@@ -32,8 +32,10 @@ type FigureParts = Pick<Figure, 'key' | 'value' | 'unit' | 'safeSide' | 'confide
 /** A figure whose sources are those of its steps and notes. */
 export function figure(parts: FigureParts): Figure {
   const notes = parts.notes ?? [];
-  const sources = new Set([...parts.steps.map((step) => step.source), ...notes.map((note) => note.source)]);
-  return { ...parts, notes, sources: [...sources] };
+  const sources: SourceKey[] = [];
+  // There are only ever a few, and this is done for every figure of every plan.
+  for (const { source } of [...parts.steps, ...notes]) if (!sources.includes(source)) sources.push(source);
+  return { ...parts, notes, sources };
 }
 
 /** A figure that has no value here, and the note that says why. */
