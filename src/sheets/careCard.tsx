@@ -55,7 +55,7 @@ async function fill(
 ): Promise<Filled> {
   const printed = printedOn(input);
   const Side = kind === 'back' ? CardBack : CardSteps;
-  return mostThatFit(steps.length, kind === 'back' ? 0 : 1, async (taken) => {
+  return mostThatFit(steps.length, kind === 'back' ? 0 : 1, 'columns', async (taken) => {
     const last = taken === steps.length ? 'last' : 'more';
     return layOut(
       side(input, <Side input={input} printed={printed} steps={steps.slice(0, taken)} last={last} />),

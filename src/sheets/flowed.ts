@@ -17,7 +17,7 @@ export async function* flowed<T>(
   while (left.length > 0) {
     const now = left;
     const at = now === all ? 'first' : 'later';
-    const { page, taken } = await mostThatFit(now.length, 1, async (count) =>
+    const { page, taken } = await mostThatFit(now.length, 1, 'below', async (count) =>
       layOut(draw(now.slice(0, count), count === now.length ? 'none' : 'more', at)),
     );
     yield page;

@@ -1,8 +1,13 @@
 /** How much of a list goes on a page, found by trying: the press is the only one who knows. */
+import { pointsPerUnit } from '../paper/measures.ts';
 import { overflows } from '../paper/overflows.ts';
 import type { Page } from '../paper/page.ts';
+import { sideHeight } from './parts/look.ts';
 
 export type Filled = { readonly page: Page; readonly taken: number };
+
+/** Where each thing stands: below the one before it, or in columns that are made equally long. */
+type Order = 'below' | 'columns';
 
 type Tried = Filled & { readonly fits: 'yes' | 'no'; readonly clear: number };
 
@@ -14,11 +19,13 @@ type Tried = Filled & { readonly fits: 'yes' | 'no'; readonly clear: number };
 export async function mostThatFit(
   all: number,
   least: number,
+  order: Order,
   draw: (count: number) => Promise<Page>,
 ): Promise<Filled> {
   const attempt = async (taken: number): Promise<Tried> => judged(await draw(taken), taken);
   let tried = await attempt(all);
   if (tried.fits === 'yes' || all <= least) return tried;
+  const heights = entryBoxes(tried.page).map(({ height_pt }) => height_pt);
   let best: Filled | null = null;
   let [low, high, step] = [least - 1, all, 1];
   let next = tried.clear;
@@ -28,6 +35,8 @@ export async function mostThatFit(
     if (tried.fits === 'yes') {
       best = tried;
       low = tried.taken;
+      // Where the next one is taller than the room that is left, it need not be tried.
+      if (order === 'below' && roomBelow_pt(tried.page) < (heights[low] ?? 0)) break;
       next = Math.min(low + step, Math.ceil(middle));
     } else {
       high = tried.taken;
@@ -46,6 +55,16 @@ function judged(page: Page, taken: number): Tried {
   const unclear = new Set(cut.map(({ node }) => entryAround(page, node)));
   unclear.delete(null);
   return { page, taken, fits: 'no', clear: taken - unclear.size };
+}
+
+function entryBoxes({ nodes }: Page) {
+  return nodes.flatMap(({ entry, box }) => (entry ? [box] : []));
+}
+
+/** From the foot of the last thing to the foot of the side. */
+function roomBelow_pt(page: Page): number {
+  const foot_pt = (page.height_pt + sideHeight * pointsPerUnit) / 2;
+  return foot_pt - Math.max(0, ...entryBoxes(page).map(({ y_pt, height_pt }) => y_pt + height_pt));
 }
 
 function entryAround(page: Page, node: number): number | null {

@@ -101,7 +101,9 @@ function Run({ input, month, run }: RunProps) {
     return (
       <div style={{ display: 'flex', flexDirection: 'column', rowGap: mm(1) }}>
         {run.map((piece) =>
-          'text' in piece ? <Para text={piece.text} heavy="heavy" fontSize={size.note} /> : null,
+          'text' in piece ? (
+            <Para text={piece.text} heavy="heavy" fontSize={size.note} entry="entry" />
+          ) : null,
         )}
       </div>
     );
@@ -117,7 +119,9 @@ function Maps({ input, month, run }: RunProps) {
       <Heading level="H2" text={season(input, 'months.map', { date })} />
       {run.map((piece) =>
         piece.part === 'map' ? (
-          <OneMap input={input} month={month} week={middle.index} bed={piece.bed} />
+          <div data-entry="" style={{ display: 'flex', flexDirection: 'column' }}>
+            <OneMap input={input} month={month} week={middle.index} bed={piece.bed} />
+          </div>
         ) : null,
       )}
       <Para text={season(input, 'months.mapKey')} fontSize={size.source} />
