@@ -33,6 +33,7 @@ export const problemCodes = [
   'recordDamaged',
   'recordsDiffer',
   'recordNewer',
+  'mixedEncodings',
   'moreProblems',
   // one field
   'missing',
@@ -90,6 +91,25 @@ export const problemCodes = [
   'pumpCurveOrder',
   'seasonLong',
   'sameCrop',
+  // a roster
+  'rosterColumnUnknown',
+  'rosterColumnTwice',
+  'rosterColumnMissing',
+  'rosterCellBeyond',
+  'rosterQuote',
+  'rosterLong',
+  'rosterTooLarge',
+  'rosterNobody',
+  'rosterNameMissing',
+  'rosterNameTwice',
+  'rosterFormula',
+  'containersForm',
+  'containersWord',
+  'containersUnit',
+  'containersNumber',
+  'containersMeasures',
+  'containersRole',
+  'containersName',
 ] as const;
 
 export type ProblemCode = (typeof problemCodes)[number];

@@ -48,6 +48,7 @@ export const unitSuffixes = [
 
 export type Unit =
   | (typeof unitSuffixes)[number]
+  | 'dm'
   | 'fish'
   | 'spoons'
   | 'months'

@@ -6,6 +6,7 @@ import { fontSources } from './fonts.ts';
 import type { Engine } from './layOut.ts';
 import type { PackShelf } from './openPacks.ts';
 import type { Press } from './press.ts';
+import { asLaidOut, fillStencil, stencilOf } from './stencil.ts';
 import type { Raster } from './toPng.ts';
 
 /**
@@ -40,6 +41,14 @@ export async function browserPress(): Promise<Press> {
     toPdf: async (print) => {
       const [{ toPdf }] = await Promise.all([import('./toPdf.ts'), types.read(print.pages)]);
       return toPdf(print, types.typeOf);
+    },
+    uncovered: async (texts) => (await import('./uncovered.ts')).uncoveredIn(texts, types),
+    stencilOf,
+    fill: (stencil, values) => fillStencil(stencil, values, types),
+    asLaidOut: (page) => asLaidOut(page, types.typeOf(page)),
+    toStackPdf: async function* (stack) {
+      const { toStackPdf } = await import('./toStackPdf.ts');
+      yield* toStackPdf(stack, types);
     },
     toSvg: (page, carries) => toSvg(page, types.typeOf(page), carries),
     toPng: async (page, options) => {

@@ -2,8 +2,13 @@ import type { Bidi } from './bidi.ts';
 import { type Direction, directionOf, inVisualOrder, mixesDirections } from './direction.ts';
 import type { Shape } from './page.ts';
 import type { Piece } from './readSvg.ts';
-import type { Settled } from './settle.ts';
 import type { Type } from './type.ts';
+
+/** The text of paragraphs as it is read, and the paragraph that each node's words are part of. */
+export type ReadText = {
+  readonly nodes: readonly { readonly paragraph: number }[];
+  readonly paragraphs: ReadonlyMap<number, string>;
+};
 
 /** A piece that was given its direction. */
 export type DirectedPiece = Piece & { readonly direction?: Direction };
@@ -27,7 +32,7 @@ export type MixedLine = {
  */
 export function mixedLines(
   found: readonly (Piece | Shape)[],
-  settled: Settled,
+  settled: ReadText,
   type: Type,
 ): ReadonlyMap<Piece | Shape, MixedLine> {
   const lines = new Map<string, MixedLine>();

@@ -6,11 +6,14 @@ import { fontSources } from './fonts.ts';
 import { type Engine, layOut } from './layOut.ts';
 import { outlines } from './outlines.ts';
 import type { Press } from './press.ts';
+import { asLaidOut, fillStencil, stencilOf } from './stencil.ts';
 import { toPdf } from './toPdf.ts';
 import { type Raster, toPng } from './toPng.ts';
+import { toStackPdf } from './toStackPdf.ts';
 import { toSvg } from './toSvg.ts';
 import { type TypeCase, typeCase } from './typeCase.ts';
 import { packFile } from './packs.ts';
+import { uncoveredIn } from './uncovered.ts';
 
 const packages = createRequire(import.meta.url);
 
@@ -48,6 +51,11 @@ export async function nodePress(): Promise<Press> {
       await types.read(print.pages);
       return toPdf(print, types.typeOf);
     },
+    uncovered: (texts) => uncoveredIn(texts, types),
+    stencilOf,
+    fill: (stencil, values) => fillStencil(stencil, values, types),
+    asLaidOut: (page) => asLaidOut(page, types.typeOf(page)),
+    toStackPdf: (stack) => toStackPdf(stack, types),
     draw: (page) => outlines(page, types.typeOf(page)),
     toSvg: (page, carries) => toSvg(page, types.typeOf(page), carries),
     toPng: async (page, options) => {

@@ -20,6 +20,8 @@ export type TypeCase = {
 
 /** More than a print needs at a time; forgotten all at once when there are more. */
 const keptTypes = 50;
+/** Where the letters of so many texts are found is kept: the lists of packs are long. */
+const keptPacks = 2_000;
 
 export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase {
   const faces = files.map(faceFrom);
@@ -27,6 +29,7 @@ export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase
   const lacking = lackingIn(faces);
   const opened = openPacks(shelf);
   const types = new Map<string, Type>();
+  const packsOf = new Map<string, readonly Pack[]>();
   const typeOf = ({ packs: names }: Packed): Type => {
     if (names.length === 0) return type;
     const known = types.get(names.join());
@@ -41,7 +44,12 @@ export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase
   return {
     type,
     typeFor: async (texts) => {
-      const packs = await packsFor(lacking(texts), shelf);
+      const characters = lacking(texts);
+      if (characters.length === 0) return type;
+      const key = [...characters].sort().join('');
+      const packs = packsOf.get(key) ?? (await packsFor(characters, shelf));
+      if (packsOf.size >= keptPacks) packsOf.clear();
+      packsOf.set(key, packs);
       await opened.read(packs);
       return typeOf({ packs: packs.map((pack) => pack.name) });
     },

@@ -2,8 +2,7 @@ import { thousandth } from './measures.ts';
 import type { Ink, Item, Shape, Words } from './page.ts';
 import { readInk } from './paint.ts';
 import type { Piece } from './readSvg.ts';
-import type { NodeDraft, Settled } from './settle.ts';
-import { type DirectedPiece, mixedLines, setMixedLine } from './mixedLines.ts';
+import { type DirectedPiece, mixedLines, type ReadText, setMixedLine } from './mixedLines.ts';
 import type { Type } from './type.ts';
 
 /** How far apart, in points, two places may be and still be the same. */
@@ -16,7 +15,7 @@ const kerned_frac = 0.2;
  * comma after it apart, but kerns across them. Where the sheet has a space that the engine left out, the words before
  * get it, so that the text can be read.
  */
-export function joinWords(found: readonly (Piece | Shape)[], settled: Settled, type: Type): Item[] {
+export function joinWords(found: readonly (Piece | Shape)[], settled: ReadText, type: Type): Item[] {
   const items: Item[] = [];
   const reading = readingPlace(settled);
   const mixed = mixedLines(found, settled, type);
@@ -69,7 +68,7 @@ function spaced(text: string, space: string): string {
 function addSpaceToLast(
   items: Item[],
   space: string,
-  { next, nodes }: { next: Piece; nodes: readonly NodeDraft[] },
+  { next, nodes }: { next: Piece; nodes: ReadText['nodes'] },
 ): void {
   const at = items.findLastIndex((item) => item.kind === 'words');
   const last = items[at];
@@ -118,7 +117,7 @@ const noInk: Ink = { red: 0, green: 0, blue: 0, alpha_frac: 0 };
 type Reading = { readonly space: string; readonly at: number | null };
 
 /** Follows each paragraph's text while its pieces come. */
-function readingPlace(settled: Settled): (piece: Piece) => Reading {
+function readingPlace(settled: ReadText): (piece: Piece) => Reading {
   const places = new Map<number, number>();
   return (piece) => {
     const paragraph = settled.nodes[piece.node]?.paragraph ?? 0;

@@ -1,11 +1,14 @@
 /** What threads that print are asked for, and what they answer. */
 import type { ReadSystem, ReadTurnover } from '../schemas/content.ts';
+import type { ReadWorkshop } from '../schemas/workshops.ts';
 import type { SheetId } from '../sheets/sheetKind.ts';
+import type { WorkshopPart } from './printWorkshop.ts';
 
-/** A sheet of a system; or a season, which is planned once for all of its sheets. */
+/** A sheet of a system; a season, which is planned once for all of its sheets; or a part of a workshop. */
 export type Order =
   | { readonly of: ReadSystem; readonly sheet: SheetId }
-  | { readonly of: ReadTurnover; readonly sheet: typeof seasonSheets };
+  | { readonly of: ReadTurnover; readonly sheet: typeof seasonSheets }
+  | { readonly of: ReadWorkshop; readonly sheet: `workshop-${WorkshopPart}` };
 
 export const seasonSheets = 'turnover';
 

@@ -4,6 +4,7 @@ import { Worker } from 'node:worker_threads';
 import type { Content } from '../schemas/content.ts';
 import { allSheets } from '../sheets/allSheets.ts';
 import type { PrintJob } from './printSystem.ts';
+import { workshopParts } from './printWorkshop.ts';
 import { type Order, type PrintAnswer, seasonSheets } from './order.ts';
 
 export type Progress = { readonly done: number; readonly of: number; readonly pages: number };
@@ -14,19 +15,22 @@ export function handsFor(sheets: number): number {
 }
 
 /**
- * Prints all systems and seasons, the seasons first as they take longest; sheets that cannot be printed come back with the reason, all of them.
+ * Prints all systems, seasons and workshops, what takes longest first; sheets that cannot be printed come back with the reason, all of them.
  * @param told called after each sheet with how far it is
  * @param stop ends the work at once; what was asked for then throws its reason
  */
 export async function printAll(
-  { systems, turnovers }: Pick<Content, 'systems' | 'turnovers'>,
+  { systems, turnovers, workshops }: Pick<Content, 'systems' | 'turnovers' | 'workshops'>,
   job: PrintJob,
   told: (progress: Progress) => void,
   stop: AbortSignal,
 ): Promise<readonly PrintAnswer[]> {
   const seasons = turnovers.map((of): Order => ({ of, sheet: seasonSheets }));
   const sheets = systems.flatMap((of) => allSheets.map(({ id }): Order => ({ of, sheet: id })));
-  const waiting = [...seasons, ...sheets];
+  const handouts = workshops.flatMap((of) =>
+    workshopParts.map((part): Order => ({ of, sheet: `workshop-${part}` })),
+  );
+  const waiting = [...seasons, ...handouts, ...sheets];
   const count = waiting.length;
   const answers: PrintAnswer[] = [];
   let pages = 0;

@@ -7,6 +7,7 @@ import { allSheets } from '../sheets/allSheets.ts';
 import { type Order, type PrintAnswer, seasonSheets } from './order.ts';
 import { type PrintJob, printSheet } from './printSystem.ts';
 import { printTurnover } from './printTurnover.ts';
+import { printWorkshop, workshopParts } from './printWorkshop.ts';
 import { whyNotPrinted } from './whyNotPrinted.ts';
 
 const job: PrintJob = workerData;
@@ -31,6 +32,11 @@ async function printed(order: Order): Promise<number> {
   if (order.sheet === seasonSheets) {
     solver ??= nodeSolver();
     return printTurnover(order.of, job, await press, await solver);
+  }
+  if ('people' in order.of) {
+    const part = workshopParts.find((one) => order.sheet === `workshop-${one}`);
+    if (part === undefined) throw new RangeError(`there is no part ${order.sheet}`);
+    return printWorkshop(order.of, part, job, await press);
   }
   const kind = allSheets.find(({ id }) => id === order.sheet);
   if (kind === undefined) throw new RangeError(`there is no sheet ${order.sheet}`);

@@ -31,6 +31,8 @@ export type ReadTurnover = {
   readonly task: TurnoverTask;
 };
 
+import type { ReadWorkshop } from './workshops.ts';
+
 export type Content = Facts & {
   readonly starts: Starts;
   readonly crops: Readonly<Record<string, Crop>>;
@@ -38,6 +40,8 @@ export type Content = Facts & {
   readonly turnovers: readonly ReadTurnover[];
   /** In the order of their ids. */
   readonly systems: readonly ReadSystem[];
+  /** In the order of their ids. */
+  readonly workshops: readonly ReadWorkshop[];
   readonly sources: Readonly<Record<string, SourceFile>>;
   readonly terms: Readonly<Record<string, TermFile>>;
   /** Every task of every topic, in the order of their headings. */

@@ -19,6 +19,7 @@ import { checkCrop, cropFile } from './crop.ts';
 import { collection, cropsOf, type ReadFile, systemsOf, turnoversOf } from './collections.ts';
 import type { Content, ReadSystem } from './content.ts';
 import type { Facts } from './facts.ts';
+import type { PeopleFacts } from './people.ts';
 import { fishFile } from './fish.ts';
 import { mediaFile } from './media.ts';
 import { inOrder } from './problemOrder.ts';
@@ -26,6 +27,8 @@ import { sourceFile } from './source.ts';
 import { startContainerFile, startPumpFile } from './starts.ts';
 import { termFile } from './term.ts';
 import { decodeUtf8 } from './utf8.ts';
+import { mostRosterBytes } from './readRoster.ts';
+import { type ReadWorkshop, toWorkshop } from './workshops.ts';
 import { wordingFile } from './wording.ts';
 import { readYaml } from './yamlFile.ts';
 
@@ -72,17 +75,24 @@ export async function readContent(
   const cropFacts = { crops, climates: climates.entries };
   const namedCrops = [...cropFiles.names, ...climates.names];
   const turnovers = turnoversOf(await read('turnovers'), cropFacts, namedCrops, problems);
+  const starts = { containers: containers.entries, pumps: pumps.entries };
+  const workshops = await readWorkshops(
+    dir,
+    { ...facts, starts, systems, bedName: bedName(wording.entries) },
+    problems,
+  );
   return {
     content: {
       ...facts,
       crops,
       turnovers,
-      starts: { containers: containers.entries, pumps: pumps.entries },
+      starts,
       sources: sources.entries,
       terms: terms.entries,
       care: tasksOf(Object.values(care.entries)),
       wording: wording.entries,
       systems,
+      workshops,
     },
     problems: inOrder(problems),
   };
@@ -101,6 +111,37 @@ export async function readSystem(
   const file = await readOne(path, path.split(sep).join('/'), problems);
   const [system] = file ? systemsOf([file], facts, [], problems) : [];
   return system ? { system } : { problems: inOrder(problems) };
+}
+
+/** Rosters lie beside their workshops; they are read with them, and are no content of their own. */
+const isRoster = (name: string): boolean => /\.(csv|tsv|txt)$/i.test(name);
+
+/** In the order of their ids. A project need not have any. */
+async function readWorkshops(
+  dir: string,
+  facts: PeopleFacts,
+  problems: Problem[],
+): Promise<readonly ReadWorkshop[]> {
+  const folder = join(dir, 'workshops');
+  if ((await namesIn(folder)) === null) return [];
+  const files = await readFolder(dir, 'workshops', problems);
+  const read = await Promise.all(
+    files.map(async ({ file, raw, locate }) => {
+      const beside = join(dir, 'workshops', file.slice(file.indexOf('/workshops/') + 11), '..');
+      const bytesOf_ = (roster: string) => bytesOf(join(beside, basename(roster)), mostRosterBytes);
+      const { workshop, problems: found } = await toWorkshop(raw, file, facts, bytesOf_);
+      problems.push(...found.map((problem) => (problem.at ? problem : locate(problem))));
+      return workshop === null ? [] : [workshop];
+    }),
+  );
+  return read.flat().sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+/** What a bed is called that nobody gave a name. */
+function bedName(wording: Content['wording']): string {
+  const workshop = wording['en']?.['workshop'];
+  const name = typeof workshop === 'object' ? workshop['bed'] : undefined;
+  return typeof name === 'string' ? name : 'Bed';
 }
 
 async function readFolder(dir: string, folder: string, problems: Problem[]): Promise<readonly ReadFile[]> {
@@ -133,6 +174,7 @@ async function namesIn(folder: string): Promise<readonly string[] | null> {
           .join('/'),
       )
       .filter((name) => !name.split('/').some((part) => part.startsWith('.')) && !name.endsWith('.md'))
+      .filter((name) => basename(folder) !== 'workshops' || !isRoster(name))
       .sort();
   } catch {
     return null;
@@ -160,10 +202,10 @@ async function readOne(path: string, file: string, problems: Problem[]): Promise
 }
 
 /** The bytes of a file; only their number where there are too many; null where it cannot be read. */
-async function bytesOf(path: string): Promise<Uint8Array | number | null> {
+async function bytesOf(path: string, most = mostBytes): Promise<Uint8Array | number | null> {
   try {
     const { size } = await stat(path);
-    return size > mostBytes ? size : await readFile(path);
+    return size > most ? size : await readFile(path);
   } catch {
     return null;
   }

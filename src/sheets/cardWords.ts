@@ -9,7 +9,7 @@ import type { SheetInput } from './sheet.ts';
 type Values = Readonly<Record<string, string>>;
 
 /** A sentence of the card. */
-export function card(input: SheetInput, key: string, values: Values = {}): string {
+export function card(input: Pick<SheetInput, 'words'>, key: string, values: Values = {}): string {
   return say(input.words.catalogue, `card.${key}`, values);
 }
 

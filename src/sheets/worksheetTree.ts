@@ -29,28 +29,35 @@ export function worksheetTree(input: SheetInput): readonly WorkTask[] {
     ...then,
     ...beds.map((number) => `bed${number}.placesSquare`),
   ];
-  return keys.flatMap((key) => taskOf(input, key));
+  return keys.flatMap((key) => {
+    const figure = input.plan.figures[key];
+    if (figure === undefined || figure.value === null || figure.steps.length === 0) return [];
+    return [taskOf(input, { key, steps: figure.steps })];
+  });
 }
 
-function taskOf(input: SheetInput, key: string): readonly WorkTask[] {
-  const figure = input.plan.figures[key];
-  const last = figure?.steps.at(-1);
-  if (figure === undefined || figure.value === null || last === undefined) return [];
+type Planned = Pick<SheetInput, 'system' | 'words'>;
+
+/** A figure with its steps as a task; it has one at least. */
+export function taskOf(
+  input: Planned,
+  { key, steps }: { readonly key: string; readonly steps: readonly Step[] },
+): WorkTask {
   const { catalogue, terms } = input.words;
   const inParts = (step: Step): StepParts => stepParts(step, catalogue, terms);
-  const byHand = figure.steps.every((step) => step.byHand === 'yes');
-  return [
-    {
-      key,
-      title: figureName(key, input.system.beds.length, catalogue),
-      steps: byHand ? figure.steps.map(inParts) : [],
-      result: byHand ? null : inParts(last).result,
-      hint: byHand ? null : hintOf(input, key, last),
-    },
-  ];
+  const byHand = steps.every((step) => step.byHand === 'yes');
+  const last = steps.at(-1);
+  if (last === undefined) throw new RangeError(`${key} has no step`);
+  return {
+    key,
+    title: figureName(key, input.system.beds.length, catalogue),
+    steps: byHand ? steps.map(inParts) : [],
+    result: byHand ? null : inParts(last).result,
+    hint: byHand ? null : hintOf(input, key, last),
+  };
 }
 
-function hintOf(input: SheetInput, key: string, last: Step): string {
+function hintOf(input: Planned, key: string, last: Step): string {
   const wanted = last.symbols.find(({ term }) => term === 'tableFishTank');
   if (wanted !== undefined) {
     const amountWanted = amount(wanted.value, wanted.unit, 'up', 'metric');

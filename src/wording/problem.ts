@@ -101,6 +101,8 @@ const numeric: ReadonlySet<Problem['code']> = new Set([
   'labelPitch',
   'labelsOffPaper',
   'labelsUsedUp',
+  'rosterLong',
+  'rosterTooLarge',
 ]);
 
 /** One field by itself: its line in the file says the number, and the range behind it the unit. */

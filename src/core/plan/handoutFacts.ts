@@ -1,0 +1,86 @@
+/** All that the core says about somebody's worksheet, and about the class that works on it. */
+import type { Plan, Step } from './figure.ts';
+import { planOf } from './planOf.ts';
+import type { System } from '../system.ts';
+import { inDecimetres } from '../workshop/decimetres.ts';
+import type { Level } from '../workshop/exercise.ts';
+import { type Material, materials } from '../workshop/materials.ts';
+import { clockAt, type Part, programme } from '../workshop/programme.ts';
+import { careRota, longestGap_d, type RotaDay, type RotaWish } from '../workshop/rota.ts';
+
+/** A figure that a worksheet asks for, with the steps to it. */
+export type Asked = { readonly key: string; readonly steps: readonly Step[] };
+
+export type HandoutFacts = {
+  readonly system: System;
+  readonly plan: Plan;
+  /** In the order in which they are worked. */
+  readonly asked: readonly Asked[];
+};
+
+const firstLimits = ['bed1.wetMedia_L', 'tankFull_L'] as const;
+const allLimits = ['tankLow_L', 'fishByBed', 'fishByTank', 'fishByDensity', 'fishPlanned'] as const;
+
+/** What is asked on each level; of the beds everything for each of them. */
+const askedOf: Readonly<Record<Level, readonly string[]>> = {
+  primary: [...firstLimits, 'fishByBed', 'bed1.placesSquare'],
+  secondary: [...firstLimits, ...allLimits, 'bed1.placesSquare'],
+  adults: [...firstLimits, ...allLimits, 'turnover', 'bed1.placesSquare'],
+};
+
+/**
+ * A worksheet's system, its plan and the steps that it asks for.
+ * The plan's own steps; for children with lengths in decimetres, where they are whole.
+ * @param system a checked system
+ * @param level for whom
+ * @returns figures that have a value here, in the order in which they are worked
+ * @valid what planOf says
+ * @source see the figures
+ */
+export function handoutFacts(system: System, level: Level): HandoutFacts {
+  const plan = planOf(system);
+  const keys = askedOf[level].flatMap((key) =>
+    key.startsWith('bed1.') ? system.beds.map((_, at) => key.replace('bed1.', `bed${at + 1}.`)) : [key],
+  );
+  const asked = keys.flatMap((key) => {
+    const found = plan.figures[key];
+    if (found === undefined || found.value === null || found.steps.length === 0) return [];
+    return [{ key, steps: level === 'primary' ? found.steps.map(inDecimetres) : found.steps }];
+  });
+  return { system, plan, asked };
+}
+
+export type ClassWish = {
+  readonly level: Level;
+  readonly starts: string;
+  readonly length_min: number;
+  readonly people: number;
+  readonly teams: number;
+  /** null where the class looks after no system. */
+  readonly rota: Omit<RotaWish, 'teams'> | null;
+};
+
+export type ClassFacts = {
+  /** The parts of the session, each with the time of day at which it begins. */
+  readonly times: readonly (Part & { readonly at: string })[];
+  readonly materials: readonly Material[];
+  readonly rota: readonly RotaDay[];
+  /** Most days in a row without the class. */
+  readonly longestGap_d: number;
+};
+
+/**
+ * Times, materials and care rota of a class.
+ * The programme from its beginning on; materials by people and teams; teams in turn.
+ * @param wish level, times, how many people and teams, and the rota's days
+ * @returns no rota without teams
+ * @valid what programme, materials and careRota say
+ * @source commonPractice
+ */
+export function classFacts(wish: ClassWish): ClassFacts {
+  const { level, starts, length_min, people, teams } = wish;
+  const times = programme(level, length_min).map((part) => ({ ...part, at: clockAt(starts, part.from_min) }));
+  const rota = wish.rota === null || teams === 0 ? [] : careRota({ ...wish.rota, teams });
+  const sharing = teams === 0 ? people : teams;
+  return { times, materials: materials(level, people, sharing), rota, longestGap_d: longestGap_d(rota) };
+}

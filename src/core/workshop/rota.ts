@@ -1,0 +1,69 @@
+/** Who cares on which day: teams of a class in turn, the keeper where the class is away. */
+import { dateOf, dayNumber_d } from '../calendar.ts';
+import { isoWeekOf } from '../isoWeek.ts';
+
+/** Days without class, both counted. */
+export type Away = { readonly from: string; readonly to: string };
+
+export type RotaWish = {
+  readonly from: string;
+  readonly to: string;
+  readonly teams: number;
+  readonly away: readonly Away[];
+  /** Who comes on Saturdays and Sundays. */
+  readonly weekends: 'teams' | 'keeper';
+};
+
+export type RotaDay = {
+  readonly date: string;
+  /** 1 is Monday. */
+  readonly weekday: number;
+  /** Which team, from 0; null where the keeper has to come or to send somebody. */
+  readonly team: number | null;
+  readonly why: 'class' | 'weekend' | 'away';
+};
+
+/**
+ * The days of a rota.
+ * Teams in turn, a day each; days without class and, where it is wished so, weekends are the keeper's.
+ * @param wish first and last day, the number of teams, days without class, whose the weekends are
+ * @returns every day from the first to the last; none where the last is before the first
+ * @valid one team or more
+ * @throws RangeError without a team, or for a day that the calendar does not have
+ * @source commonPractice
+ */
+export function careRota(wish: RotaWish): readonly RotaDay[] {
+  const { from, to, teams, away, weekends } = wish;
+  if (!(1 <= teams)) throw new RangeError(`careRota for ${teams} teams`);
+  const gaps = away.map((gap) => [dayNumber_d(gap.from), dayNumber_d(gap.to)] as const);
+  const first = dayNumber_d(from);
+  let turn = 0;
+  return Array.from({ length: Math.max(0, dayNumber_d(to) - first + 1) }, (_, at): RotaDay => {
+    const number_d = first + at;
+    const { weekday } = isoWeekOf(number_d);
+    const isAway = gaps.some(([start, end]) => start <= number_d && number_d <= end);
+    const isWeekend = weekday > 5 && weekends === 'keeper';
+    const why = isAway ? 'away' : isWeekend ? 'weekend' : 'class';
+    const team = why === 'class' ? turn % teams : null;
+    if (team !== null) turn += 1;
+    return { date: dateOf(number_d), weekday, team, why };
+  });
+}
+
+/**
+ * How many days in a row the class does not come, at the most.
+ * The longest run of days that are the keeper's.
+ * @param days a rota
+ * @returns whole days, 0 where a team comes every day
+ * @valid any rota
+ * @source commonPractice
+ * @example longestGap_d([]) // 0
+ */
+export function longestGap_d(days: readonly RotaDay[]): number {
+  let [longest, run] = [0, 0];
+  for (const { team } of days) {
+    run = team === null ? run + 1 : 0;
+    longest = Math.max(longest, run);
+  }
+  return longest;
+}

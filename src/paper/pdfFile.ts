@@ -1,0 +1,149 @@
+/**
+ * The bytes of a PDF, written on as it grows: objects without data are packed together, and what is written can be
+ * handed on at once, so that a print of any length takes little memory (ISO 32000-1, 7.5.7 and 7.5.8).
+ */
+import { zlibSync } from 'fflate';
+
+export type PdfFile = {
+  /** A number for a new object. */
+  readonly next: () => number;
+  /** The highest number so far; raised where somebody else counted on. */
+  readonly last: (raised?: number) => number;
+  /** An object that is no stream, such as `<</Type/Page>>`. */
+  readonly object: (number: number, text: string) => void;
+  /**
+   * An object with data, packed; `entries` stand in its dictionary beside its length. Gives the checksum that deflate
+   * makes of the data anyhow (RFC 1950, ADLER32).
+   */
+  readonly stream: (number: number, entries: string, bytes: Uint8Array) => string;
+  /** An object as it is to be written, its data with it. */
+  readonly asWritten: (number: number, bytes: Uint8Array) => void;
+  /** All that was written since the last time. */
+  readonly taken: () => Uint8Array;
+  /** Ends the file; `entries` stand in its trailer. */
+  readonly end: (entries: string) => void;
+};
+
+/** Objects are packed together up to this size: near the window in which deflate finds what it has seen. */
+const mostPacked = 60_000;
+
+/** How an object is found: by its place in the file, or by the stream that it is packed in and its place there. */
+type Found = { readonly kind: 1 | 2; readonly at: number; readonly index: number };
+
+const encoder = new TextEncoder();
+
+function deflated(bytes: Uint8Array): Uint8Array {
+  // Small tables: most of what is packed is short, and large ones take longer to make than to use.
+  return zlibSync(bytes, { level: 6, mem: bytes.length > 20_000 ? 8 : 3 });
+}
+
+export function pdfFile(): PdfFile {
+  let last = 0;
+  let written = 0;
+  let chunks: Uint8Array[] = [];
+  let packed: { readonly number: number; readonly text: string }[] = [];
+  let packedSize = 0;
+  const found: Found[] = [{ kind: 1, at: 0, index: 0 }];
+  const next = (): number => {
+    last += 1;
+    return last;
+  };
+  const put = (bytes: Uint8Array): void => {
+    chunks.push(bytes);
+    written += bytes.length;
+  };
+  const asWritten = (number: number, bytes: Uint8Array): void => {
+    found[number] = { kind: 1, at: written, index: 0 };
+    put(encoder.encode(`${number} 0 obj\n`));
+    put(bytes);
+    put(encoder.encode('\nendobj\n'));
+  };
+  const stream = (number: number, entries: string, bytes: Uint8Array): string => {
+    const data = deflated(bytes);
+    const head = `<<${entries}/Filter/FlateDecode/Length ${data.length}>>\nstream\n`;
+    asWritten(number, joined([encoder.encode(head), data, encoder.encode('\nendstream')]));
+    return [...data.subarray(-4)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+  };
+  const pack = (): void => {
+    if (packed.length === 0) return;
+    const own = next();
+    let offset = 0;
+    const places = packed.map(({ number, text }, index) => {
+      found[number] = { kind: 2, at: own, index };
+      const place = `${number} ${offset}`;
+      offset += text.length + 1;
+      return place;
+    });
+    const head = `${places.join(' ')}\n`;
+    const body = packed.map(({ text }) => text).join('\n');
+    const entries = `/Type/ObjStm/N ${packed.length}/First ${head.length}`;
+    [packed, packedSize] = [[], 0];
+    stream(own, entries, encoder.encode(head + body));
+  };
+  put(new Uint8Array([...encoder.encode('%PDF-1.7\n%'), 0xe2, 0xe3, 0xcf, 0xd3, 0x0a]));
+  return {
+    next,
+    last: (raised = 0) => {
+      last = Math.max(last, raised);
+      return last;
+    },
+    object: (number, text) => {
+      packed.push({ number, text });
+      packedSize += text.length;
+      if (packedSize > mostPacked) pack();
+    },
+    stream,
+    asWritten,
+    taken: () => {
+      const all = joined(chunks);
+      chunks = [];
+      return all;
+    },
+    end: (entries) => {
+      pack();
+      const own = next();
+      const start = written;
+      found[own] = { kind: 1, at: start, index: 0 };
+      stream(
+        own,
+        `/Type/XRef/Size ${last + 1}/W[1 4 2]/DecodeParms<</Predictor 12/Columns 7>>${entries}`,
+        table(found),
+      );
+      put(encoder.encode(`startxref\n${start}\n%%EOF\n`));
+    },
+  };
+}
+
+/** The table of objects, each row less the one above it, which leaves next to nothing to pack. */
+function table(found: readonly Found[]): Uint8Array {
+  const width = 7;
+  const rows = new Uint8Array(found.length * width);
+  const view = new DataView(rows.buffer);
+  for (let number = 1; number < found.length; number += 1) {
+    const { kind, at, index } = found[number] ?? { kind: 0, at: 0, index: 0 };
+    view.setUint8(number * width, kind);
+    view.setUint32(number * width + 1, at);
+    view.setUint16(number * width + 5, index);
+  }
+  view.setUint16(5, 0xffff);
+  const lessAbove = new Uint8Array(found.length * (width + 1));
+  for (let row = 0; row < found.length; row += 1) {
+    const to = row * (width + 1);
+    lessAbove[to] = 2;
+    for (let column = 0; column < width; column += 1) {
+      const above = row === 0 ? 0 : (rows[(row - 1) * width + column] ?? 0);
+      lessAbove[to + 1 + column] = (rows[row * width + column] ?? 0) - above;
+    }
+  }
+  return lessAbove;
+}
+
+function joined(parts: readonly Uint8Array[]): Uint8Array {
+  const all = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    all.set(part, at);
+    at += part.length;
+  }
+  return all;
+}

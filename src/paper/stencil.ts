@@ -1,0 +1,118 @@
+/**
+ * A sheet laid out once, with slots for what differs from one print of it to the next. A thousand handouts are a
+ * thousand times the same sheet: laying each out would take hundreds of times as long as setting a few words.
+ */
+import type { Box, Page, Words } from './page.ts';
+import type { Piece } from './readSvg.ts';
+import type { Type } from './type.ts';
+import type { TypeCase } from './typeCase.ts';
+import { joinWords } from './words.ts';
+
+/** Where words can be exchanged (`data-slot`): the lines that stand there as a sample, and the box they must stay in. */
+export type Slot = { readonly node: number; readonly lines: readonly Words[]; readonly box: Box };
+
+export type Stencil = {
+  readonly page: Page;
+  /** By their names; the same words may stand in several places. */
+  readonly slots: ReadonlyMap<string, readonly Slot[]>;
+};
+
+/** What is written into the slots of a sheet, by their names. */
+export type Values = Readonly<Record<string, string>>;
+
+/** A sheet with other words in its slots. */
+export type Filled = {
+  readonly stencil: Stencil;
+  readonly words: readonly Words[];
+  /** What those words are set in. */
+  readonly type: Type;
+};
+
+/** How far, in points, a slot's words may stand from its left edge, or reach over its right one. */
+const slack_pt = 0.05;
+
+/**
+ * The slots of a laid-out sheet. Each holds a sample whose lines begin at its left edge; it takes as many lines as that.
+ * @throws Error naming a slot where that is not so
+ */
+export function stencilOf(page: Page): Stencil {
+  const slots = new Map<string, Slot[]>();
+  for (const [node, { slot, box }] of page.nodes.entries()) {
+    if (slot === null) continue;
+    const words = page.items.filter((item) => item.kind === 'words' && item.node === node) as Words[];
+    const lines = words.filter((one, at) => one.baseline_pt !== words[at - 1]?.baseline_pt);
+    if (lines.length === 0) throw new Error(`The slot "${slot}" has no sample in it.`);
+    if (lines.some(({ x_pt }) => Math.abs(x_pt - box.x_pt) > slack_pt))
+      throw new Error(`The sample in the slot "${slot}" does not begin at its left edge.`);
+    slots.set(slot, [...(slots.get(slot) ?? []), { node, lines, box }]);
+  }
+  return { page, slots };
+}
+
+/** A sheet that is printed as it was laid out, among others that are filled. */
+export function asLaidOut(page: Page, type: Type): Filled {
+  return { stencil: { page, slots: new Map() }, words: [], type };
+}
+
+/**
+ * The sheet with these values; null where one has no room, so that the sheet has to be laid out for it.
+ * @throws CoverError naming every character that no font has; Error where a slot got no value
+ */
+export async function fillStencil(stencil: Stencil, values: Values, types: TypeCase): Promise<Filled | null> {
+  const texts = [...stencil.slots.keys()].map((name) => values[name] ?? '');
+  const type = await types.typeFor(texts);
+  type.mustCover(texts);
+  const words: Words[] = [];
+  for (const [name, slots] of stencil.slots) {
+    const value = values[name];
+    if (value === undefined) throw new Error(`The slot "${name}" got no value.`);
+    for (const slot of value === '' ? [] : slots) {
+      const lines = brokenUp(value, slot, type);
+      if (lines === null) return null;
+      // A reader needs the blank at which a line was broken.
+      const set = lines.flatMap((line, at) =>
+        wordsIn(slot, at + 1 < lines.length ? `${line} ` : line, at, stencil.page, type),
+      );
+      if (!set.every((one) => isWithin(one, slot.box))) return null;
+      words.push(...set);
+    }
+  }
+  return { stencil, words, type };
+}
+
+/** The value as so many lines as the sample has; null where it takes fewer or more. It breaks at blanks only. */
+function brokenUp(value: string, { lines, box }: Slot, type: Type): readonly string[] | null {
+  const { weight = 'text', size_pt = 0 } = lines[0] ?? {};
+  const broken: string[] = [];
+  for (const word of value.trim().split(/ +/)) {
+    const longer = broken.length === 0 ? word : `${broken.at(-1)} ${word}`;
+    const fits = broken.length > 0 && type.width(longer, weight, size_pt) <= box.width_pt;
+    if (fits) broken[broken.length - 1] = longer;
+    else broken.push(word);
+  }
+  return broken.length === lines.length ? broken : null;
+}
+
+/** Words on a line of the sample, as the press sets any line. */
+function wordsIn(
+  { node, lines }: Slot,
+  value: string,
+  at: number,
+  { nodes }: Page,
+  type: Type,
+): readonly Words[] {
+  const sample = lines[at];
+  if (sample === undefined) return [];
+  const { x_pt, baseline_pt, size_pt, weight, matrix, clip, ink } = sample;
+  const piece: Piece = {
+    ...{ kind: 'piece', node, text: value, ink: 'black', x_pt, baseline_pt, size_pt, weight, matrix, clip },
+    width_pt: type.width(value, weight, size_pt),
+  };
+  const paragraph = nodes[node]?.paragraph ?? node;
+  const read = { nodes, paragraphs: new Map([[paragraph, value]]) };
+  return joinWords([piece], read, type).flatMap((item) => (item.kind === 'words' ? [{ ...item, ink }] : []));
+}
+
+function isWithin({ x_pt, width_pt }: Words, box: Box): boolean {
+  return box.x_pt - slack_pt <= x_pt && x_pt + width_pt <= box.x_pt + box.width_pt + slack_pt;
+}

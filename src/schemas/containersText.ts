@@ -1,0 +1,114 @@
+/**
+ * Containers as somebody writes them into one cell of a roster: `tank box 120 x 60 x 50 cm + bed box 100 x 60 x 30 cm`.
+ * Or one name: that of a system, whose containers they then are.
+ */
+import type { Problem } from '../core/problem.ts';
+import type { ContainerFile } from './container.ts';
+import { nearest } from './nearest.ts';
+
+/** Tank and bed, by their inside measures. */
+export type WrittenContainers = { readonly tank: ContainerFile; readonly bed: ContainerFile };
+
+export type ContainersRead =
+  | { readonly containers: WrittenContainers }
+  | { readonly system: string }
+  | { readonly problems: readonly Omit<Problem, 'place'>[] };
+
+const roles = ['tank', 'bed'] as const;
+type Role = (typeof roles)[number];
+
+/** Which measures each shape wants, in the order in which they are written. */
+const shapes = {
+  box: ['length_mm', 'width_mm', 'depth_mm'],
+  drum: ['diameter_mm', 'depth_mm'],
+  'lying drum': ['diameter_mm', 'length_mm', 'depth_mm'],
+  oval: ['length_mm', 'width_mm', 'depth_mm'],
+  trough: ['length_mm', 'width_mm', 'depth_mm'],
+  bucket: ['topDiameter_mm', 'floorDiameter_mm', 'depth_mm'],
+} as const;
+type ShapeWord = keyof typeof shapes;
+const shapeWords = Object.keys(shapes) as ShapeWord[];
+
+/** What the shapes are called in the files of systems. */
+const shapeOf = {
+  ...{ box: 'box', drum: 'cylinder', 'lying drum': 'lyingCylinder', oval: 'ellipse', trough: 'obround' },
+  bucket: 'taperedRound',
+} as const;
+
+const perUnit_mm: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000, in: 25.4 };
+const unitWords = Object.keys(perUnit_mm);
+
+/**
+ * Reads the cell.
+ * @param text not empty
+ * @param systems names of the systems that may stand here
+ */
+export function readContainers(text: string, systems: readonly string[]): ContainersRead {
+  const written = text.trim();
+  if (systems.includes(written)) return { system: written };
+  if (!/\d/.test(written)) return { problems: [unknownName(written, systems)] };
+  const parts = written.split(/\s*\+\s*/).map(readPart);
+  const problems = parts.flatMap((part) => ('problem' in part ? [part.problem] : []));
+  const of = (role: Role) =>
+    parts.flatMap((part) => ('role' in part && part.role === role ? [part.container] : []));
+  for (const role of problems.length > 0 ? [] : roles) {
+    const { length } = of(role);
+    if (length !== 1)
+      problems.push({ code: 'containersRole', given: written, other: role, min: 1, max: length });
+  }
+  const [tank] = of('tank');
+  const [bed] = of('bed');
+  return problems.length > 0 || !tank || !bed ? { problems } : { containers: { tank, bed } };
+}
+
+type Part =
+  | { readonly role: Role; readonly container: ContainerFile }
+  | { readonly problem: Omit<Problem, 'place'> };
+
+function readPart(text: string): Part {
+  const wrong = (problem: Omit<Problem, 'place' | 'given'>): Part => ({
+    problem: { given: text, ...problem },
+  });
+  const [, role = '', word = '', numbers = '', unit = ''] =
+    /^(\p{L}+)\s+([\p{L}][\p{L} ]*?)\s*((?:\d[\d.,]*)(?:\s*[x×*]\s*\d[\d.,]*)*)\s*(\p{L}*)\.?$/iu.exec(
+      text,
+    ) ?? [];
+  if (role === '') return wrong({ code: 'containersForm' });
+  const [is, shape] = [role.toLowerCase(), word.toLowerCase().replace(/\s+/g, ' ')];
+  if (!isRole(is))
+    return wrong({ code: 'containersWord', other: role, allowed: roles, ...meant(role, roles) });
+  if (!isShape(shape))
+    return wrong({ code: 'containersWord', other: word, allowed: shapeWords, ...meant(word, shapeWords) });
+  const factor = perUnit_mm[unit.toLowerCase()];
+  if (factor === undefined) return wrong({ code: 'containersUnit', other: unit, allowed: unitWords });
+  const values = numbers.split(/\s*[x×*]\s*/i).map((one) => Number(one.replace(',', '.')) * factor);
+  const wanted = shapes[shape];
+  const doubtful = numbers.split(/\s*[x×*]\s*/i).some((one) => !/^\d+([.,]\d+)?$/.test(one));
+  if (doubtful) return wrong({ code: 'containersNumber', other: numbers });
+  if (values.length !== wanted.length)
+    return wrong({ code: 'containersMeasures', other: shape, min: wanted.length, max: values.length });
+  const measures = Object.fromEntries(wanted.map((key, at) => [key, tidy(values[at] ?? 0)]));
+  return { role: is, container: { shape: shapeOf[shape], ...measures } as ContainerFile };
+}
+
+/** 23.5 in is 596.9 mm, not 596.9000000000001. */
+function tidy(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}
+
+function isRole(word: string): word is Role {
+  return roles.some((role) => role === word);
+}
+
+function isShape(word: string): word is ShapeWord {
+  return Object.hasOwn(shapes, word);
+}
+
+function meant(typed: string, known: readonly string[]): Pick<Problem, 'meant'> {
+  const best = nearest(typed, known);
+  return best === null ? {} : { meant: best };
+}
+
+function unknownName(given: string, systems: readonly string[]): Omit<Problem, 'place'> {
+  return { code: 'containersName', given, allowed: systems, ...meant(given, systems) };
+}

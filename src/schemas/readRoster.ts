@@ -1,0 +1,111 @@
+/** A roster: the people of a workshop, or every problem of the file at once, each with its line and column. */
+import type { Problem } from '../core/problem.ts';
+import { type ContainersRead, readContainers } from './containersText.ts';
+import { inOrder } from './problemOrder.ts';
+import { type RosterColumn, type RosterTable, rosterTable, type TableRow } from './rosterTable.ts';
+import { rosterText } from './rosterText.ts';
+
+/** One person, as the roster tells of them. */
+export type RosterRow = {
+  readonly line: number;
+  readonly name: string;
+  readonly team: string;
+  /** Null where they get an exercise. */
+  readonly containers: Exclude<ContainersRead, { readonly problems: unknown }> | null;
+  readonly notes: string;
+};
+
+export type Roster = {
+  /** Those whose row has no problem, in the order of the file. */
+  readonly rows: readonly RosterRow[];
+  /** For each column its place in the file, from 1; 0 where there is none. */
+  readonly columns: RosterTable['columns'];
+  readonly problems: readonly Problem[];
+  /** For each problem of a row nothing is made; but these are of the whole file, and nothing at all can be made. */
+  readonly whole: 'sound' | 'broken';
+};
+
+/** Larger files are refused without being read: a roster of five thousand has less than a megabyte. */
+export const mostRosterBytes = 5_000_000;
+/** More people than sheets can be numbered for. */
+const mostRows = 9_999;
+const mostCharacters = 500;
+
+/**
+ * Reads a roster.
+ * @param bytes the file
+ * @param file what it is called in a problem
+ * @param systems names of the systems that may stand in the column of containers
+ */
+export function readRoster(bytes: Uint8Array, file: string, systems: readonly string[]): Roster {
+  const broken = (problem: Omit<Problem, 'place'>, place = { line: 1, column: 1 }): Roster => {
+    return {
+      rows: [],
+      columns: noColumns,
+      problems: [{ place: [], at: { file, ...place }, ...problem }],
+      whole: 'broken',
+    };
+  };
+  if (bytes.length > mostRosterBytes)
+    return broken({ code: 'rosterTooLarge', given: String(bytes.length), max: mostRosterBytes });
+  const text = rosterText(bytes);
+  if ('mixedAt' in text) return broken({ code: 'mixedEncodings' }, text.mixedAt);
+  if ('wrongAt' in text) return broken({ code: 'notUtf8' }, text.wrongAt);
+  const { rows: raws, columns, problems: ofFile } = rosterTable(text.text, file);
+  const hold = ofFile.filter(({ code }) => code !== 'rosterCellBeyond');
+  if (columns.name === 0) return { rows: [], columns, problems: inOrder(ofFile), whole: 'broken' };
+  if (raws.length > mostRows)
+    return broken({ code: 'rosterLong', given: String(raws.length), max: mostRows });
+  const named = new Map<string, number>();
+  const problems: Problem[] = [...ofFile];
+  const rows: RosterRow[] = [];
+  for (const raw of raws) {
+    const at = (column: RosterColumn) => ({ file, line: raw.line, column: Math.max(1, columns[column]) });
+    const found = rowProblems(raw, named, at);
+    const { containers: cell, ...cells } = raw.cells;
+    const containers =
+      cell === '' || found.some(({ at: of }) => of?.column === columns.containers)
+        ? null
+        : readContainers(cell, systems);
+    if (containers !== null && 'problems' in containers)
+      found.push(...containers.problems.map((one) => ({ ...one, place: [], at: at('containers') })));
+    const isBeyond = ofFile.some((one) => one.code === 'rosterCellBeyond' && one.at?.line === raw.line);
+    problems.push(...found);
+    if (found.length === 0 && !isBeyond && !(containers !== null && 'problems' in containers))
+      rows.push({ line: raw.line, ...cells, containers });
+  }
+  return { rows, columns, problems: inOrder(problems), whole: hold.length > 0 ? 'broken' : 'sound' };
+}
+
+const noColumns: RosterTable['columns'] = { name: 0, team: 0, containers: 0, notes: 0 };
+
+type At = (column: RosterColumn) => NonNullable<Problem['at']>;
+
+function rowProblems({ line, cells }: TableRow, named: Map<string, number>, at: At): Problem[] {
+  const found = (Object.entries(cells) as [RosterColumn, string][]).flatMap(([column, text]) =>
+    textProblems(text).map((problem) => ({ ...problem, place: [], at: at(column) })),
+  );
+  if (cells.name === '') return [...found, { code: 'rosterNameMissing', place: [], at: at('name') }];
+  const key = `${cells.team}\n${cells.name}`
+    .normalize('NFC')
+    .toLowerCase()
+    .replace(/[^\S\n]+/g, ' ');
+  const first = named.get(key);
+  if (first === undefined) named.set(key, line);
+  else found.push({ code: 'rosterNameTwice', place: [], given: cells.name, min: first, at: at('name') });
+  return found;
+}
+
+/** What no cell may hold: a sum of the spreadsheet program, a character that cannot be printed, more than a line. */
+function textProblems(text: string): readonly Omit<Problem, 'place'>[] {
+  const problems: Omit<Problem, 'place'>[] = [];
+  if (/^[=@]|^[+-]\s*[\d(=@]/.test(text)) problems.push({ code: 'rosterFormula', given: text });
+  const control = /[\p{Cc}\p{Cs}\ufffe\uffff]/u.exec(text.replace(/[\r\n\t]/g, ' '))?.[0];
+  if (control !== undefined) {
+    const code = (control.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
+    problems.push({ code: 'controlCharacter', given: `U+${code}` });
+  }
+  if ([...text].length > mostCharacters)
+    problems.push({ code: 'tooLong', max: mostCharacters, unit: 'characters' });
+  return problems;
+}

@@ -1,0 +1,80 @@
+/** Workshops that were read, each with its roster and the people in it; every problem at its file and line. */
+import type { Problem } from '../core/problem.ts';
+import type { System } from '../core/system.ts';
+import { entry } from './facts.ts';
+import { problemsBySchema } from './issues.ts';
+import { nearest } from './nearest.ts';
+import { containersAt, type PeopleFacts, peopleOf, type Person } from './people.ts';
+import { mostRosterBytes, readRoster } from './readRoster.ts';
+import { withoutNulls } from './withoutNulls.ts';
+import { type WorkshopFile, workshopFile } from './workshopFile.ts';
+
+export type ReadWorkshop = {
+  readonly id: string;
+  readonly file: string;
+  readonly raw: WorkshopFile;
+  readonly people: readonly Person[];
+  /** The system that the facilitator works through. */
+  readonly example: { readonly name: string; readonly system: System };
+  /** Rows that are left out because the workshop says so (`badRows: skip`), with the reason. */
+  readonly skipped: readonly Problem[];
+};
+
+/** A roster's bytes; only their number where there are too many; null where there is no such file. */
+export type RosterBytes = Uint8Array | number | null;
+
+export type WorkshopRead = { readonly workshop: ReadWorkshop | null; readonly problems: readonly Problem[] };
+
+/**
+ * Checks a workshop and its roster together.
+ * @param given the file's plain data
+ * @param file where it lies: its folder and name
+ * @param bytesOf reads the roster that lies beside it
+ */
+export async function toWorkshop(
+  given: unknown,
+  file: string,
+  facts: PeopleFacts,
+  bytesOf: (roster: string) => Promise<RosterBytes>,
+): Promise<WorkshopRead> {
+  const bySchema = problemsBySchema(workshopFile, withoutNulls(given), []);
+  if (bySchema.length > 0) return { workshop: null, problems: bySchema };
+  const raw = workshopFile.parse(withoutNulls(given));
+  const problems = [...references(raw, facts)];
+  const roster = `${file.slice(0, file.lastIndexOf('/') + 1)}${raw.roster}`;
+  const bytes = await bytesOf(raw.roster);
+  if (bytes === null) problems.push({ code: 'fileMissing', place: ['roster'], given: roster });
+  if (typeof bytes === 'number')
+    problems.push({ code: 'rosterTooLarge', place: ['roster'], given: String(bytes), max: mostRosterBytes });
+  if (problems.length > 0 || !(bytes instanceof Uint8Array)) return { workshop: null, problems };
+  const read = readRoster(
+    bytes,
+    roster,
+    facts.systems.map(({ id }) => id),
+  );
+  const { people, problems: ofPeople } = peopleOf(raw, read.rows, facts, containersAt(read, roster));
+  const ofRows = [...read.problems, ...ofPeople];
+  if (people.length === 0 && ofRows.length === 0)
+    ofRows.push({ code: 'rosterNobody', place: [], at: { file: roster, line: 1, column: 1 } });
+  const skips = raw.badRows === 'skip' && read.whole === 'sound' && people.length > 0;
+  if (ofRows.length > 0 && !skips) return { workshop: null, problems: ofRows };
+  const example = facts.systems.find(({ id }) => id === raw.example)?.system;
+  if (example === undefined) throw new RangeError(`no system ${raw.example}`);
+  const named = { name: example.name, system: example };
+  return { workshop: { id: raw.id, file, raw, people, example: named, skipped: ofRows }, problems: [] };
+}
+
+/** Names of other files that are not there. */
+function references(raw: WorkshopFile, { systems, media, starts }: PeopleFacts): readonly Problem[] {
+  const ids = systems.map(({ id }) => id);
+  return [
+    ...(ids.includes(raw.example) ? [] : [unknown('example', raw.example, ids)]),
+    ...(entry(media, raw.media) ? [] : [unknown('media', raw.media, Object.keys(media))]),
+    ...(entry(starts.pumps, raw.pump) ? [] : [unknown('pump', raw.pump, Object.keys(starts.pumps))]),
+  ];
+}
+
+function unknown(key: string, given: string, allowed: readonly string[]): Problem {
+  const meant = nearest(given, allowed);
+  return { code: 'reference', place: [key], given, allowed, ...(meant === null ? {} : { meant }) };
+}

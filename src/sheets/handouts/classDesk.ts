@@ -1,0 +1,126 @@
+/** A workshop made ready to be printed: its class, its people, and a way to their pages. */
+import type { ClassFacts, ClassWish, HandoutFacts } from '../../core/plan/handoutFacts.ts';
+import type { Level } from '../../core/workshop/exercise.ts';
+import type { System } from '../../core/system.ts';
+import type { Page } from '../../paper/page.ts';
+import type { Press } from '../../paper/press.ts';
+import type { Filled } from '../../paper/stencil.ts';
+import type { Printing } from '../sheet.ts';
+import { type ClassInput, type ClassSheet, classSide } from './classSheet.tsx';
+import { facilitatorSheet } from './facilitatorSheet.tsx';
+import { type HandoutInput, handoutWords, type Session } from './handout.ts';
+import { type HandoutDesk, handoutDesk } from './handoutPages.ts';
+import { nameTags } from './nameTags.tsx';
+import { rotaSheet } from './rotaSheet.tsx';
+import { safetySheet } from './safetySheet.tsx';
+import { signInSheet } from './signInSheet.tsx';
+
+/** Somebody with a sheet; of a team all who belong to it. */
+export type Handed = {
+  readonly name: string;
+  readonly team: string;
+  readonly members: readonly string[];
+  readonly notes: string;
+  readonly number: string | null;
+  readonly system: System;
+};
+
+/** What a desk wants to know of a workshop; `schemas` reads it. */
+export type WorkshopOf = {
+  readonly raw: Session & {
+    readonly starts: string;
+    readonly length_min: number;
+    readonly rota?: ClassWish['rota'] | undefined;
+    readonly sheet: Pick<Printing, 'paper' | 'units'>;
+    readonly sheets: readonly string[];
+  };
+  readonly people: readonly Handed[];
+  readonly example: { readonly name: string; readonly system: System };
+};
+
+/** What the core says, brought along by whoever prints. */
+export type CoreOf = {
+  readonly handoutFacts: (system: System, level: Level) => HandoutFacts;
+  readonly classFacts: (wish: ClassWish) => ClassFacts;
+};
+
+type Job = Pick<Printing, 'words' | 'day'> & { readonly core: CoreOf };
+
+export type ClassDesk = {
+  readonly people: readonly Handed[];
+  readonly input: ClassInput;
+  /** Names of the sheets that are wanted. */
+  readonly wanted: ReadonlySet<string>;
+  readonly handoutOf: (index: number) => HandoutInput;
+  readonly handouts: HandoutDesk;
+  readonly press: Press;
+  /** A side that says that it is empty on purpose; the same one every time. */
+  readonly emptyBack: () => Promise<Filled>;
+  /** The sheets of the whole class that are wanted and have something to say, each with its pages. */
+  readonly ofClass: () => Promise<readonly { readonly sheet: ClassSheet; readonly pages: readonly Page[] }[]>;
+};
+
+/** By the names they have in a workshop's file, in the order in which they are stapled. */
+const classSheets: Readonly<Record<string, ClassSheet>> = {
+  facilitator: facilitatorSheet,
+  safety: safetySheet,
+  signIn: signInSheet,
+  nameTags,
+  rota: rotaSheet,
+};
+
+export function classDesk(
+  { raw, people, example }: WorkshopOf,
+  { words, day, core }: Job,
+  press: Press,
+): ClassDesk {
+  const { name, place, date, level, starts, length_min } = raw;
+  const printing = { words, day, ...raw.sheet };
+  const session = { name, place, date, level };
+  const listed = people.flatMap(({ members, ...one }) =>
+    members.length === 0 ? [one] : members.map((member) => ({ ...one, name: member })),
+  );
+  const teams = [...new Set(people.map(({ team }) => team))].filter((team) => team !== '');
+  const input: ClassInput = {
+    ...printing,
+    session,
+    people: listed,
+    teams,
+    worksheets: people.length,
+    example: { name: example.name, plan: core.handoutFacts(example.system, level).plan },
+    facts: core.classFacts({
+      ...{ level, starts, length_min, people: listed.length, teams: teams.length },
+      rota: raw.rota ?? null,
+    }),
+  };
+  const wanted = new Set(raw.sheets);
+  let back: Promise<Filled> | null = null;
+  const backOf = async (): Promise<Filled> => {
+    const side = classSide(input, { kind: '', subject: handoutWords(input, 'empty') }, null);
+    return press.asLaidOut(await press.layOutAnew(side));
+  };
+  return {
+    ...{ people, input, wanted, press, handouts: handoutDesk(press) },
+    handoutOf: (index) => {
+      const person = people[index];
+      if (person === undefined) throw new RangeError(`there is no row ${index}`);
+      const { system, number, team } = person;
+      const all = person.members.length === 0 ? person.name : `${person.name}: ${person.members.join(', ')}`;
+      return { ...printing, session, name: all, team, number, ...core.handoutFacts(system, level) };
+    },
+    emptyBack: () => {
+      back ??= backOf();
+      return back;
+    },
+    ofClass: async () => {
+      const found = [];
+      for (const [key, sheet] of Object.entries(classSheets)) {
+        if (!wanted.has(key) || sheet.fits(input) === 'no') continue;
+        const pages: Page[] = [];
+        for await (const page of sheet.pages(input, press.layOutAnew)) pages.push(page);
+        found.push({ sheet, pages });
+      }
+      return found;
+    },
+  };
+}

@@ -1,0 +1,69 @@
+/** What the sheets for a whole class are made from, and the side that each of them is printed on. */
+import type { JSXNode } from 'satori/jsx';
+import type { Plan } from '../../core/plan/figure.ts';
+import type { ClassFacts } from '../../core/plan/handoutFacts.ts';
+import type { Sheet } from '../../paper/layOut.ts';
+import { mm, paperSizes } from '../../paper/measures.ts';
+import type { Page } from '../../paper/page.ts';
+import { dayText } from '../../wording/date.ts';
+import { Leaf } from '../parts/blocks.tsx';
+import { CardHead } from '../parts/CardHead.tsx';
+import { Frame } from '../parts/Frame.tsx';
+import type { Printing } from '../sheet.ts';
+import type { LayOut } from '../sheetKind.ts';
+import { handoutWords, type Session } from './handout.ts';
+
+/** Somebody in the roster. */
+export type Listed = {
+  readonly name: string;
+  readonly team: string;
+  readonly notes: string;
+  readonly number: string | null;
+};
+
+export type ClassInput = Printing & {
+  readonly session: Session;
+  /** Everybody, in the order of the roster. */
+  readonly people: readonly Listed[];
+  /** Names of the teams, in the order in which they first stand in the roster. */
+  readonly teams: readonly string[];
+  /** Worksheets that are handed out. */
+  readonly worksheets: number;
+  readonly example: { readonly name: string; readonly plan: Plan };
+  readonly facts: ClassFacts;
+};
+
+/** A sheet for the class: part of the name of its file, and its pages. */
+export type ClassSheet = {
+  readonly id: string;
+  readonly fits: (input: ClassInput) => 'yes' | 'no';
+  readonly pages: (input: ClassInput, layOut: LayOut) => AsyncGenerator<Page, void, void>;
+};
+
+/** A page of such a sheet, ready for the press. */
+export function classSide(
+  input: ClassInput,
+  { kind, subject }: { readonly kind: string; readonly subject: string },
+  content: JSXNode,
+): Sheet {
+  const { session, words, paper } = input;
+  return {
+    ...paperSizes[paper],
+    title: handoutWords(input, 'sheetTitle', { kind, name: session.name }),
+    lang: 'en',
+    root: (
+      <Leaf height={mm(254)}>
+        <Frame>
+          <CardHead
+            name={session.name}
+            place={session.place === '' ? null : session.place}
+            subject={subject}
+            kind={kind}
+            printed={dayText(session.date, words.catalogue)}
+          />
+          {content}
+        </Frame>
+      </Leaf>
+    ),
+  };
+}

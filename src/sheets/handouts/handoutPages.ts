@@ -1,0 +1,56 @@
+/** Handouts of many people: each kind of sheet is laid out once, and filled for everybody who has the same kind. */
+import type { Page } from '../../paper/page.ts';
+import type { Press } from '../../paper/press.ts';
+import type { Filled, Stencil } from '../../paper/stencil.ts';
+import type { HandoutInput, HandoutView } from './handout.ts';
+import { handoutShape, handoutValues } from './handoutTasks.ts';
+import { handoutWorksheet } from './handoutWorksheet.ts';
+
+/** Gives the pages of one view of somebody's worksheet. */
+export type HandoutDesk = (input: HandoutInput, view: HandoutView) => Promise<readonly Filled[]>;
+
+/** Longer names than take so many lines are rare: each gets a layout of its own. */
+const mostLines = 3;
+
+/** More kinds than this and the oldest is laid out anew. */
+const mostKept = 64;
+
+/** A desk that remembers the sheets it has laid out. */
+export function handoutDesk(
+  press: Pick<Press, 'layOutAnew' | 'stencilOf' | 'fill' | 'asLaidOut'>,
+): HandoutDesk {
+  const kept = new Map<string, Stencil | null>();
+  const laidOut = async (input: HandoutInput, view: HandoutView): Promise<readonly Page[]> => {
+    const pages: Page[] = [];
+    for await (const page of handoutWorksheet(input, view, press.layOutAnew)) pages.push(page);
+    return pages;
+  };
+  /** What everybody with this shape and so many lines to their name shares; null where it takes several pages. */
+  const stencilFor = async (
+    input: HandoutInput,
+    view: HandoutView,
+    lines: number,
+  ): Promise<Stencil | null> => {
+    const shape = `${lines} ${handoutShape(input, view)}`;
+    const known = kept.get(shape);
+    if (known !== undefined) return known;
+    const [oldest] = kept.keys();
+    if (kept.size >= mostKept && oldest !== undefined) kept.delete(oldest);
+    const name = Array.from({ length: lines }, () => sample).join('\n');
+    const [only, ...more] = await laidOut({ ...input, name, team: sample }, view);
+    const made = only === undefined || more.length > 0 ? null : press.stencilOf(only);
+    kept.set(shape, made);
+    return made;
+  };
+  return async (input, view) => {
+    for (let lines = 1; lines <= mostLines; lines += 1) {
+      const stencil = await stencilFor(input, view, lines);
+      const filled = stencil && (await press.fill(stencil, handoutValues(input, view)));
+      if (filled) return [filled];
+    }
+    return (await laidOut(input, view)).map(press.asLaidOut);
+  };
+}
+
+/** Stands in the slots while a sheet is laid out for everybody; nobody's sheet shows it. */
+const sample = 'A';

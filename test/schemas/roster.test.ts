@@ -1,0 +1,163 @@
+import { describe, expect, test } from 'vitest';
+import { readRoster } from '../../src/schemas/readRoster.ts';
+import { problemLine } from '../../src/wording/problem.ts';
+import { content } from '../demoSystems.ts';
+
+const systems = ['drum-corner', 'room-seven-totes'];
+const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
+const read = (text: string | Uint8Array) =>
+  readRoster(typeof text === 'string' ? utf8(text) : text, 'r.csv', systems);
+
+/** Problems as they are printed, without the file's name. */
+function told(text: string | Uint8Array): readonly string[] {
+  return read(text).problems.map((one) => problemLine(one, content.wording['en']).replace(/^r\.csv:/, ''));
+}
+
+const sound =
+  'name,team,containers,notes\nJosé Ñu,Otter,"tank box 120,5 x 60 x 50 cm + bed box 100 x 60 x 30 cm",\nÖzge,Newt,,"two\nlines"\n';
+
+describe('a sound roster', () => {
+  test('says the same however the spreadsheet program saved it', () => {
+    const [first, second] = read(sound).rows;
+    expect(read(sound).problems).toEqual([]);
+    expect(first).toMatchObject({ line: 2, name: 'José Ñu', team: 'Otter' });
+    expect(first?.containers).toEqual({
+      containers: {
+        tank: { shape: 'box', length_mm: 1205, width_mm: 600, depth_mm: 500 },
+        bed: { shape: 'box', length_mm: 1000, width_mm: 600, depth_mm: 300 },
+      },
+    });
+    expect(second).toMatchObject({ line: 3, name: 'Özge', containers: null, notes: 'two\nlines' });
+    const other = (delimiter: string) => sound.replaceAll(/,(?=(?:[^"]*"[^"]*")*[^"]*$)/g, delimiter);
+    const latin = Uint8Array.from(sound, (letter) => letter.charCodeAt(0));
+    const wide = new Uint8Array(2 + 2 * sound.length);
+    wide.set([0xff, 0xfe]);
+    for (const [at, letter] of [...sound].entries()) {
+      wide[2 + 2 * at] = letter.charCodeAt(0) & 0xff;
+      wide[3 + 2 * at] = letter.charCodeAt(0) >> 8;
+    }
+    const saved = [
+      ...[utf8(`\ufeff${sound}`), latin, wide, utf8(sound.replaceAll('\n', '\r\n'))],
+      ...[';', '\t'].map((delimiter) => utf8(other(delimiter))),
+    ];
+    for (const bytes of saved) {
+      const rows = read(bytes).rows.map((row) => ({ ...row, notes: row.notes.replace('\r\n', '\n') }));
+      expect(rows).toEqual(read(sound).rows);
+    }
+  });
+
+  test('may have its columns in any order, rows that are empty, and nothing but names', () => {
+    expect(read('Notes;NAME\n;Ada\n;\n\n;Bo\n').rows.map(({ name, line }) => [name, line])).toEqual([
+      ['Ada', 2],
+      ['Bo', 5],
+    ]);
+    expect(read('name\nAda').problems).toEqual([]);
+  });
+
+  test('takes a system by its name, and shapes of every word', () => {
+    const of = (cell: string) => read(`name;containers\nAda;${cell}\n`).rows[0]?.containers;
+    expect(of('drum-corner')).toEqual({ system: 'drum-corner' });
+    expect(of('Tank drum 23 x 35 in + bed lying  drum 58×88×29 cm')).toEqual({
+      containers: {
+        tank: { shape: 'cylinder', diameter_mm: 584.2, depth_mm: 889 },
+        bed: { shape: 'lyingCylinder', diameter_mm: 580, length_mm: 880, depth_mm: 290 },
+      },
+    });
+    expect(of('bed bucket 30 x 25 x 30 cm + tank trough 1.8 x 0.6 x 0.6 m')).toEqual({
+      containers: {
+        tank: { shape: 'obround', length_mm: 1800, width_mm: 600, depth_mm: 600 },
+        bed: { shape: 'taperedRound', topDiameter_mm: 300, floorDiameter_mm: 250, depth_mm: 300 },
+      },
+    });
+  });
+});
+
+describe('a roster with mistakes', () => {
+  test('tells every one of them at once, each with its line and column', () => {
+    const text = [
+      'name;team;shoe;team;containers',
+      'Ada;Otter;;;',
+      ';Otter;;;',
+      'ada ;Otter;;;',
+      '=1+1;;;;',
+      'Cleo;;;;tank boks 1 x 1 x 1 m + bed box 1 x 1 x 1',
+      'Dov;;;;tank box 100 x 60 cm',
+      'Eli;;;;tank box 100 x 60 x 50 cm',
+      'Fia;;;;drum-cornr',
+      'Gus;;;;tank box 1.200,5 x 60 x 50 mm + bed box 1 x 1 x 1 m',
+      'Hana;;;;;beyond',
+      'I\u0007vo;;;;',
+    ].join('\n');
+    expect(told(text)).toMatchInlineSnapshot(`
+      [
+        "1:3: a column is called "shoe". The columns are name, team, containers and notes. Rename it, or take it out.",
+        "1:4: the column "team" stands here a second time. Keep one of the two.",
+        "3:1: this row has no name. Fill it in, or take the row out.",
+        "4:1: "ada" stands in line 2 already. Add an initial to one of the two, or take one out.",
+        "5:1: "=1+1" looks like a sum of a spreadsheet program. Write what it stands for.",
+        "6:5: in "tank boks 1 x 1 x 1 m" the word boks is not known. The words here are box, drum, lying drum, oval, trough and bucket.",
+        "6:5: "bed box 1 x 1 x 1" does not say in which unit. Write one of mm, cm, m and in behind the numbers.",
+        "7:5: "tank box 100 x 60 cm" has 2 measures, but a box has 3. Measure inside, the height last.",
+        "8:5: "tank box 100 x 60 x 50 cm" has 0 times a bed, but must have one. Write it like: tank box 120 x 60 x 50 cm + bed box 100 x 60 x 30 cm.",
+        "9:5: got "drum-cornr", but there is no such system. Did you mean "drum-corner"? The systems there are drum-corner and room-seven-totes. Or write containers like: tank box 120 x 60 x 50 cm + bed box 100 x 60 x 30 cm.",
+        "10:5: "tank box 1.200,5 x 60 x 50 mm" holds a number that can be read in two ways. Write numbers like 58.5 or 58,5, without marks for thousands.",
+        "11:6: "beyond" stands in a column without a name. Put it into quotation marks with the cell before it, or take it out.",
+        "12:1: the text holds the character "U+0007", which cannot be printed. Delete it and type the words anew.",
+      ]
+    `);
+    expect(read(text).rows.map(({ name }) => name)).toEqual(['Ada']);
+    expect(read(text).whole).toBe('broken');
+  });
+
+  test('of one row leaves the others whole', () => {
+    const { rows, whole, problems } = read('name;containers\nAda;\nBo;tank tub 1 x 1 x 1 m\nCleo;\n');
+    expect(rows.map(({ name }) => name)).toEqual(['Ada', 'Cleo']);
+    expect(whole).toBe('sound');
+    expect(problems.map(({ at }) => at)).toEqual([{ file: 'r.csv', line: 3, column: 2 }]);
+  });
+
+  test('that cannot be read at all says why', () => {
+    expect(told('')).toMatchInlineSnapshot(`
+      [
+        "1:1: the file has nothing in it. Write it, or delete it.",
+      ]
+    `);
+    expect(told('Ada,Otter\nBo,Newt\n')).toMatchInlineSnapshot(`
+      [
+        "1:1: a column is called "Ada". The columns are name, team, containers and notes. Rename it, or take it out.",
+        "1:1: there is no column "name". The first line must name the columns: name, team, containers and notes.",
+        "1:2: a column is called "Otter". The columns are name, team, containers and notes. Rename it, or take it out.",
+      ]
+    `);
+    expect(told('name,notes\nAda,"never closed\nBo,\n')).toMatchInlineSnapshot(`
+      [
+        "2:2: a quotation mark in this row is not closed. Put another one at the end of its cell.",
+      ]
+    `);
+    const mixed = Uint8Array.from([...utf8('name\nÖzge\n'), 0xd6, 0x7a, 0x67, 0x65, 0x0a]);
+    expect(told(mixed)).toMatchInlineSnapshot(`
+      [
+        "3:1: up to here the text is UTF-8, and from here on it is not. Two files were put together. Save the whole roster anew from one program.",
+      ]
+    `);
+    expect(told(new Uint8Array(5_000_001))).toMatchInlineSnapshot(`
+      [
+        "1:1: the roster has 5000001 bytes, and 5000000 are the most. Take out what is no row of names, such as pictures.",
+      ]
+    `);
+    expect(told(`name\n${'a\n'.repeat(10_000)}`)).toMatchInlineSnapshot(`
+      [
+        "1:1: the roster has 10000 rows, and 9999 are the most. Make two workshops of it.",
+      ]
+    `);
+  });
+
+  test('of fifty megabytes is refused without being read', () => {
+    expect(read(new Uint8Array(50_000_000)).whole).toBe('broken');
+  });
+
+  test('of five thousand people is read', () => {
+    const rows = Array.from({ length: 5_000 }, (_, at) => `Person ${at};Team ${at % 90}`);
+    expect(read(`name;team\n${rows.join('\n')}`).rows).toHaveLength(5_000);
+  });
+});
