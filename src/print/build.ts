@@ -41,13 +41,15 @@ async function run(): Promise<number> {
   await clearUp(target);
   const { content, problems } = await readContent(told.content);
   if (problems.length > 0) return refuse(problems.map((problem) => lineOf(problem, content)));
+  for (const problem of content.workshops.flatMap(({ skipped }) => skipped))
+    say(`Left out: ${lineOf(problem, content)}`);
   const fresh = await freshFolder(target);
   try {
     const refused = await make(content, fresh);
     if (refused.length > 0) return refuse(refused);
     await swapIn(fresh, target);
     say(
-      `Done. To publish: ${told.out}/site. To print: ${told.out}/print, ${content.systems.length} systems and ${content.turnovers.length} seasons.`,
+      `Done. To publish: ${told.out}/site. To print: ${told.out}/print, ${content.systems.length} systems, ${content.turnovers.length} seasons and ${content.workshops.length} workshops.`,
     );
     return 0;
   } catch (error) {

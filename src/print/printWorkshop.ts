@@ -7,7 +7,9 @@ import { finished } from 'node:stream/promises';
 import { Zip, ZipPassThrough } from 'fflate';
 import { classFacts, handoutFacts } from '../core/plan/handoutFacts.ts';
 import type { Press } from '../paper/press.ts';
+import type { Person } from '../schemas/people.ts';
 import type { ReadWorkshop } from '../schemas/workshops.ts';
+import { handoutWords } from '../sheets/handouts/handout.ts';
 import { classDesk } from '../sheets/handouts/classDesk.ts';
 import { workshopStack } from '../sheets/handouts/workshopStack.ts';
 import type { PrintJob } from './printSystem.ts';
@@ -25,12 +27,36 @@ export async function printWorkshop(
 ): Promise<number> {
   const into = join(job.folder, 'workshops', of.id);
   await mkdir(into, { recursive: true });
-  const desk = classDesk(of, { ...job, core: { classFacts, handoutFacts } }, press);
+  const people = await printable(of, job, press);
+  const desk = classDesk({ ...of, people }, { ...job, core: { classFacts, handoutFacts } }, press);
   if (part !== 'each') {
     const stack = await workshopStack(desk, part === 'stack' ? 'everything' : 'answers');
     return writeAll(join(into, `${part}.pdf`), press.toStackPdf(stack.print), stack.pages);
   }
   return writeZip(join(into, 'each.zip'), desk, press);
+}
+
+/**
+ * Everybody whose name can be printed. Where somebody's cannot, that is told with the line of the roster; the others
+ * are printed if the workshop says so.
+ */
+async function printable(
+  { raw, people }: ReadWorkshop,
+  { words }: PrintJob,
+  press: Press,
+): Promise<ReadWorkshop['people']> {
+  const wrong: string[] = [];
+  const fine: Person[] = [];
+  for (const person of people) {
+    const uncovered = await press.uncovered([person.name, person.team, person.notes, ...person.members]);
+    if (uncovered.length === 0) fine.push(person);
+    for (const { character, codePoint } of uncovered) {
+      const values = { line: String(person.line), character, code: codePoint };
+      wrong.push(handoutWords({ words }, 'uncovered', values));
+    }
+  }
+  if (wrong.length > 0 && (raw.badRows === 'stop' || fine.length === 0)) throw new Error(wrong.join(' '));
+  return fine;
 }
 
 /** Bytes as they come, so that a long stack takes little memory. */

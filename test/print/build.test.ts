@@ -18,8 +18,8 @@ describe('the whole build', () => {
   const built = inject('built');
 
   test('succeeds and tells how far it is', () => {
-    // A season is planned and printed as one.
-    const sheets = 13 * allSheets.length + 4;
+    // A season is planned and printed as one; a workshop in three parts.
+    const sheets = 13 * allSheets.length + 4 + 3;
     expect(built.log).toContain(`Sheets: ${sheets} of ${sheets}`);
     expect(built.log).toMatch(/\d+ sheets, \d+ pages in [\d.]+ s: [\d.]+ pages a second on \d+ cores/);
     expect(built.code, built.log).toBe(0);
@@ -46,6 +46,27 @@ describe('the whole build', () => {
       expect(files, id).toEqual(expect.arrayContaining([...wanted, 'calendar.ics', 'plan.csv']));
     }
   });
+
+  test('gives every workshop its stack, its answers and a file for each; and no name of a roster gets into the site', async () => {
+    const { content } = await readContent('content');
+    expect(content.workshops.length).toBeGreaterThan(0);
+    const names = content.workshops.flatMap(({ people }) =>
+      people.flatMap(({ name, members }) => [name, ...members]),
+    );
+    for (const { id } of content.workshops) {
+      const files = await readdir(join(built.out, 'print', 'workshops', id));
+      expect(files.sort(), id).toEqual(['answers.pdf', 'each.zip', 'stack.pdf']);
+    }
+    const site = join(built.out, 'site');
+    const published = await readdir(site, { recursive: true, withFileTypes: true });
+    for (const file of published.filter((one) => one.isFile())) {
+      const text = (await readFile(join(file.parentPath, file.name))).toString('latin1');
+      expect(
+        names.filter((name) => text.includes(name)),
+        file.name,
+      ).toEqual([]);
+    }
+  }, 60_000);
 
   test('shares the sheets of shared systems and of no others', async () => {
     const { content } = await readContent('content');

@@ -26,7 +26,7 @@ export async function workshopStack(
   const { name, date } = input.session;
   let pages = 0;
   const [only] = rows;
-  const person = kind === 'one' && only !== undefined ? desk.people[only] : undefined;
+  const person = kind === 'one' && rows.length === 1 && only !== undefined ? desk.people[only] : undefined;
   const title = person === undefined ? handoutWords(input, 'title', { name }) : `${person.name}: ${name}`;
   async function* sets(): AsyncGenerator<StackSet, void, void> {
     for await (const set of setsOf(desk, kind, rows)) {
