@@ -95,7 +95,7 @@ const fractions: Readonly<Record<string, string>> = {
 };
 
 /** "1,200" may be 1200 or 1.2, so it stays a text and the message asks which one is meant. */
-function numberOf(typed: string): number | null {
+export function numberOf(typed: string): number | null {
   const text = typed
     .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${fractions[sign] ?? ''}`)
     .replace(/\s+/g, ' ')

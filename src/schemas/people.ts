@@ -3,8 +3,8 @@ import type { Problem } from '../core/problem.ts';
 import type { System } from '../core/system.ts';
 import { type Exercise, exercises } from '../core/workshop/exercise.ts';
 import { firstLevels } from '../core/workshop/firstLevels.ts';
-import { sheetNumber } from '../core/workshop/sheetNumber.ts';
-import type { ContainerFile } from './container.ts';
+import { type SheetNumber, sheetNumber } from '../core/workshop/sheetNumber.ts';
+import type { WrittenContainers } from './containersText.ts';
 import { toContainer } from './container.ts';
 import { entry, type Facts } from './facts.ts';
 import type { Roster, RosterRow } from './readRoster.ts';
@@ -44,14 +44,12 @@ export function peopleOf(
   facts: PeopleFacts,
   at: (line: number) => Problem['at'],
 ): { readonly people: readonly Person[]; readonly problems: readonly Problem[] } {
-  const base = baseOf(file, facts);
-  if ('problems' in base) return { people: [], problems: base.problems };
   const found = file.worksheets === 'teams' ? teamsOf(rows) : rows.map((row) => ({ ...row, members: [] }));
-  const most_frac = entry(facts.media, file.media)?.void_frac.high ?? 0;
-  const exercise = exercises(file.level, file.seed, found.length, most_frac);
+  const exercise = exercises(file.level, file.seed, found.length, mostVoids_frac(facts));
+  const base = baseOf(facts);
   const problems: Problem[] = [];
   const people = found.flatMap((row, index): readonly Person[] => {
-    const read = systemOf(row, exercise[index], base.system, file, facts);
+    const read = systemOf(row, exercise[index], base, file, facts);
     if ('problems' in read) {
       problems.push(...read.problems.map((one) => ({ ...one, at: at(row.line) }) as Problem));
       return [];
@@ -103,7 +101,7 @@ function systemOf(
     return { is: 'named', system: named.system };
   }
   const { tank, bed } = containers.containers;
-  const read = toSystem(rawOf(file, facts, { tank, bed }), facts);
+  const read = toSystem(rawOf({ tank, bed }, file, facts), facts);
   return 'system' in read ? { is: 'own', system: read.system } : read;
 }
 
@@ -122,20 +120,47 @@ function inExercise(base: System, { tank, full_mm, bed, waterLine_mm, mediaDepth
 const over_mm = 150;
 
 /** Containers of everyday sizes, from which the base of all exercises is read and checked. */
-const usual: { readonly tank: ContainerFile; readonly bed: ContainerFile } = {
+const usual: WrittenContainers = {
   tank: { shape: 'box', length_mm: 1000, width_mm: 1000, depth_mm: 800 },
   bed: { shape: 'box', length_mm: 1000, width_mm: 1000, depth_mm: 350 },
 };
 
-function baseOf(file: WorkshopFile, facts: PeopleFacts) {
-  return toSystem(rawOf(file, facts, usual), facts);
+/** The media and the pump of every exercise, so that its number alone says what it is. */
+const ofExercises = {
+  id: 'worksheet',
+  name: 'worksheet',
+  place: '',
+  media: 'coarseGravel',
+  pump: 'medium',
+} as const;
+
+function mostVoids_frac({ media }: PeopleFacts): number {
+  return entry(media, ofExercises.media)?.void_frac.high ?? 0;
+}
+
+function baseOf(facts: PeopleFacts): System {
+  const read = toSystem(rawOf(usual, ofExercises, facts), facts);
+  if ('system' in read) return read.system;
+  throw new Error(`the base of all exercises: ${JSON.stringify(read.problems)}`);
+}
+
+/** The system of one exercise, from its number. */
+export function exerciseSystem({ level, seed, index }: SheetNumber, facts: PeopleFacts): System {
+  const exercise = exercises(level, seed, index + 1, mostVoids_frac(facts))[index];
+  if (exercise === undefined) throw new RangeError(`no exercise ${index}`);
+  return inExercise(baseOf(facts), exercise);
+}
+
+/** A first plan for somebody's own containers, with the media and the pump of the exercises. */
+export function ownSystem(containers: WrittenContainers, facts: PeopleFacts): ReturnType<typeof toSystem> {
+  return toSystem(rawOf(containers, ofExercises, facts), facts);
 }
 
 /** A first plan: pump and media of the workshop, water where `firstLevels` puts it, no fish yet. */
 function rawOf(
-  { id, name, place, media, pump: size }: WorkshopFile,
+  { tank, bed }: WrittenContainers,
+  { id, name, place, media, pump: size }: Pick<WorkshopFile, 'id' | 'name' | 'place' | 'media' | 'pump'>,
   { starts, bedName }: PeopleFacts,
-  { tank, bed }: { readonly tank: ContainerFile; readonly bed: ContainerFile },
 ): unknown {
   const { full_mm, mediaDepth_mm, waterLine_mm } = firstLevels(
     toContainer(tank).depth_mm,

@@ -60,9 +60,9 @@ export const workshopFile = z.strictObject({
   roster: line(),
   /** Who gets a worksheet: every participant, or every team one for all of them. */
   worksheets: z.enum(['participants', 'teams']).default('participants'),
-  /** The media of every bed that is planned here: the name of its file in `content/media/`. */
+  /** The media of beds that people bring the measures of: the name of its file in `content/media/`. */
   media: line().default('coarseGravel'),
-  /** The pump of every system that is planned here: the name of its file in `content/pumps/`. */
+  /** The pump that their systems are planned with: the name of its file in `content/pumps/`. */
   pump: line().default('medium'),
   /** Which class of exercises: the same number gives the same exercises again. */
   seed: whole(0, 9_999, '').default(1),

@@ -1,0 +1,92 @@
+/** @jsxImportSource preact */
+/** The steps of a sheet, each with a field for the answer, and what is to be said of it. */
+import type { HandoutFacts } from '../../core/plan/handoutFacts.ts';
+import type { Step } from '../../core/plan/figure.ts';
+import { say } from '../../wording/catalogue.ts';
+import { figureName } from '../../wording/figure.ts';
+import { stepParts } from '../../wording/step.ts';
+import type { CheckContent } from './checkContent.ts';
+import { verdictOf } from './checkWork.ts';
+
+type Props = {
+  readonly content: CheckContent;
+  readonly facts: HandoutFacts;
+  /** What was typed, by the field's name. */
+  readonly typed: Readonly<Record<string, string>>;
+  readonly type: (name: string, text: string) => void;
+};
+
+export function CheckAnswers({ content, facts, typed, type }: Props) {
+  const { catalogue } = content;
+  const all = facts.asked.flatMap(({ key, steps }) =>
+    steps.map((step, at) => ({ name: `${key}-${at}`, step })),
+  );
+  const first =
+    all.find(({ name, step }) => verdictOf(step.gives, typed[name] ?? '') === 'wrong')?.name ?? null;
+  return (
+    <section aria-labelledby="check-answers">
+      <h2 id="check-answers">{say(catalogue, 'check.answers')}</h2>
+      <p>{say(catalogue, 'check.answersHow')}</p>
+      <ol class="work-list">
+        {facts.asked.map(({ key, steps }) => (
+          <li key={key}>
+            <fieldset>
+              <legend>{figureName(key, facts.system.beds.length, catalogue)}</legend>
+              {steps.map((step, at) => {
+                const name = `${key}-${at}`;
+                return (
+                  <Answer
+                    key={name}
+                    {...{ content, step, name, type }}
+                    text={typed[name] ?? ''}
+                    isFirst={name === first}
+                  />
+                );
+              })}
+            </fieldset>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+type AnswerProps = Pick<Props, 'content' | 'type'> & {
+  readonly step: Step;
+  readonly name: string;
+  readonly text: string;
+  /** The first one that is wrong: whatever is wrong after it may follow from it. */
+  readonly isFirst: boolean;
+};
+
+function Answer({ content, step, name, text, isFirst, type }: AnswerProps) {
+  const { catalogue, terms } = content;
+  const { parts, result } = stepParts(step, catalogue, terms);
+  const verdict = verdictOf(step.gives, text);
+  const what = terms[step.gives.term]?.name ?? step.gives.term;
+  const unit = result.kind === 'number' ? result.unit : '';
+  const told = verdict === 'wrong' && !isFirst ? 'wrongAfter' : verdict;
+  const id = `check-${name.replaceAll('.', '-')}`;
+  const asked = parts.map((part) =>
+    part.kind === 'number' && part.name !== '' ? part.name : part.kind === 'word' ? part.text : '…',
+  );
+  return (
+    <div class="field">
+      <label for={id}>{unit === '' ? what : say(catalogue, 'check.inUnit', { what, unit })}</label>
+      <input
+        id={id}
+        type="text"
+        inputMode="decimal"
+        autoComplete="off"
+        value={text}
+        aria-describedby={`${id}-told`}
+        onInput={({ currentTarget: { value } }) => type(name, value)}
+      />
+      <p class={`verdict ${verdict}`} id={`${id}-told`} role="status">
+        {verdict === 'empty'
+          ? ''
+          : say(catalogue, `check.verdict.${told}`, { step: asked.join('').replace(/\s+/g, ' ').trim() })}
+      </p>
+    </div>
+  );
+}
