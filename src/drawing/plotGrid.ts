@@ -11,7 +11,7 @@ export type PlotScale = PlotRange & {
 type Box = { readonly left: number; readonly width: number; readonly height: number };
 
 const days = 31;
-const hatchStep = 26;
+const hatchStep = 40;
 
 export type PlotGrid = {
   readonly shapes: readonly Shape[];

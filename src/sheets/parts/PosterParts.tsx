@@ -51,7 +51,15 @@ export function Near({ text, heavy }: { text: string; heavy?: 'heavy' }) {
 /** A line for whoever stands two metres away. */
 export function Far({ text, as = 'P' }: { text: string; as?: 'P' | 'H2' }) {
   return (
-    <div data-role={as} style={{ display: 'flex', fontSize: posterSize.main, lineHeight: 1.1 }}>
+    <div
+      data-role={as}
+      style={{
+        display: 'flex',
+        fontSize: posterSize.main,
+        fontWeight: as === 'H2' ? weight.heavy : weight.text,
+        lineHeight: 1.1,
+      }}
+    >
       {text}
     </div>
   );

@@ -20,4 +20,4 @@ export const size = {
 
 export const weight = { text: 400, heavy: 800 } as const;
 
-export const rule = { head: 10, thin: 2, box: 8, thinBox: 4 };
+export const rule = { head: 7, thin: 2, box: 5, thinBox: 3 };

@@ -21,4 +21,4 @@ export const posterSize = {
   near: mm(7.6),
 };
 
-export const posterRule = { head: 12, thin: 6, box: 12, ring: 9 };
+export const posterRule = { head: 10, thin: 5, box: 9, ring: 7 };
