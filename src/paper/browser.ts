@@ -50,6 +50,10 @@ export async function browserPress(): Promise<Press> {
       const { toStackPdf } = await import('./toStackPdf.ts');
       yield* toStackPdf(stack, types);
     },
+    toZip: async function* (entries) {
+      const { zipOf } = await import('./zip.ts');
+      yield* zipOf(entries);
+    },
     toSvg: (page, carries) => toSvg(page, types.typeOf(page), carries),
     toPng: async (page, options) => {
       const [{ toPng }, turn] = await Promise.all([import('./toPng.ts'), raster(), types.read([page])]);

@@ -14,6 +14,7 @@ import { toSvg } from './toSvg.ts';
 import { type TypeCase, typeCase } from './typeCase.ts';
 import { packFile } from './packs.ts';
 import { uncoveredIn } from './uncovered.ts';
+import { zipOf } from './zip.ts';
 
 const packages = createRequire(import.meta.url);
 
@@ -56,6 +57,7 @@ export async function nodePress(): Promise<Press> {
     fill: (stencil, values) => fillStencil(stencil, values, types),
     asLaidOut: (page) => asLaidOut(page, types.typeOf(page)),
     toStackPdf: (stack) => toStackPdf(stack, types),
+    toZip: zipOf,
     draw: (page) => outlines(page, types.typeOf(page)),
     toSvg: (page, carries) => toSvg(page, types.typeOf(page), carries),
     toPng: async (page, options) => {

@@ -6,6 +6,7 @@ import type { Attachment, Print } from './print.ts';
 import type { Filled, Stencil, Values } from './stencil.ts';
 import type { Picture } from './toPng.ts';
 import type { Stack } from './toStackPdf.ts';
+import type { ZipEntry } from './zip.ts';
 
 /** The press with its type case, layout engine and raster bound: the same in the build and in the browser. */
 export type Press = {
@@ -24,6 +25,8 @@ export type Press = {
   readonly asLaidOut: (page: Page) => Filled;
   /** Many prints of few sheets in one PDF, piece by piece. */
   readonly toStackPdf: (stack: Stack) => AsyncGenerator<Uint8Array, void, void>;
+  /** Files as one zip, piece by piece. */
+  readonly toZip: (entries: AsyncIterable<ZipEntry>) => AsyncGenerator<Uint8Array, void, void>;
   /** What a page draws, piece by piece, so that a picture of it can be changed where it changes. */
   readonly draw: (page: Page) => Outlines;
   readonly toSvg: (page: Page, carries?: Attachment) => string;

@@ -4,7 +4,7 @@ import { Worker } from 'node:worker_threads';
 import type { Content } from '../schemas/content.ts';
 import { allSheets } from '../sheets/allSheets.ts';
 import type { PrintJob } from './printSystem.ts';
-import { workshopParts } from './printWorkshop.ts';
+import { workshopParts } from '../sheets/handouts/workshopPrint.ts';
 import { type Order, type PrintAnswer, seasonSheets } from './order.ts';
 
 export type Progress = { readonly done: number; readonly of: number; readonly pages: number };

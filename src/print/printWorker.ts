@@ -7,7 +7,8 @@ import { allSheets } from '../sheets/allSheets.ts';
 import { type Order, type PrintAnswer, seasonSheets } from './order.ts';
 import { type PrintJob, printSheet } from './printSystem.ts';
 import { printTurnover } from './printTurnover.ts';
-import { printWorkshop, workshopParts } from './printWorkshop.ts';
+import { printWorkshop } from './printWorkshop.ts';
+import { workshopParts } from '../sheets/handouts/workshopPrint.ts';
 import { whyNotPrinted } from './whyNotPrinted.ts';
 
 const job: PrintJob = workerData;

@@ -2,15 +2,14 @@
  * `npm run handouts -- fennick-hill --rows 3,5-8`: the handouts of some people of a workshop once more, as one PDF.
  * Rows are counted as on the sheet for signing in.
  */
-import { createWriteStream } from 'node:fs';
-import { once } from 'node:events';
-import { finished } from 'node:stream/promises';
 import { parseArgs } from 'node:util';
 import { classFacts, handoutFacts } from '../core/plan/handoutFacts.ts';
 import { nodePress } from '../paper/node.ts';
+import { writeAll } from '../print/printWorkshop.ts';
 import { readContent } from '../schemas/readContent.ts';
 import { classDesk } from '../sheets/handouts/classDesk.ts';
 import { workshopStack } from '../sheets/handouts/workshopStack.ts';
+import { rowsIn } from '../schemas/rowsIn.ts';
 import { problemLine } from '../wording/problem.ts';
 
 const { values: told, positionals } = parseArgs({
@@ -33,32 +32,18 @@ async function run(): Promise<number> {
   const of = content.workshops.find((one) => one.id === id);
   const known = content.workshops.map((one) => one.id).join(', ');
   if (of === undefined) return refuse([`There is no workshop "${id}". The workshops are: ${known}.`]);
-  const rows = rowsIn(told.rows ?? `1-${of.people.length}`, of.people.length);
-  if (typeof rows === 'string') return refuse([rows]);
+  const most = of.people.length;
+  const rows = rowsIn(told.rows ?? '', most);
+  if (rows === null)
+    return refuse([`--rows is ${told.rows}. Write numbers from 1 to ${most}, such as 3,5-8.`]);
   const { terms, sources } = content;
   const words = { catalogue: content.wording['en'] ?? {}, terms, sources };
   const press = await nodePress();
   const desk = classDesk(of, { words, day: told.day, core: { classFacts, handoutFacts } }, press);
   const { print, pages } = await workshopStack(desk, told.answers ? 'answers' : 'one', rows);
-  const file = createWriteStream(told.out);
-  for await (const bytes of press.toStackPdf(print)) if (!file.write(bytes)) await once(file, 'drain');
-  file.end();
-  await finished(file);
+  await writeAll(told.out, press.toStackPdf(print));
   process.stdout.write(`${told.out}: ${pages()} pages for ${rows.length} of ${of.people.length}\n`);
   return 0;
-}
-
-/** `3,5-8` as places from 0; a sentence where it cannot be read. */
-function rowsIn(text: string, most: number): readonly number[] | string {
-  const rows: number[] = [];
-  for (const part of text.split(',')) {
-    const [, from, to = from] = /^\s*(\d+)(?:\s*-\s*(\d+))?\s*$/.exec(part) ?? [];
-    const [first, last] = [Number(from), Number(to)];
-    if (!(1 <= first && first <= last && last <= most))
-      return `--rows is ${text}. Write numbers from 1 to ${most}, such as 3,5-8.`;
-    for (let row = first; row <= last; row += 1) rows.push(row - 1);
-  }
-  return rows;
 }
 
 function refuse(lines: readonly string[]): number {

@@ -32,7 +32,7 @@ async function objections(page: Page): Promise<readonly string[]> {
 }
 
 const phone: BrowserContextOptions = { viewport: { width: 320, height: 640 } };
-const pages = ['/', '/planner/', '/crops/', '/check/', '/care/', '/glossary/', '/sources/'];
+const pages = ['/', '/planner/', '/crops/', '/class/', '/check/', '/care/', '/glossary/', '/sources/'];
 
 describe.each(pages)('the page %s', (path) => {
   test('gives the rules for accessible pages nothing to object to, light, dark and small', async () => {

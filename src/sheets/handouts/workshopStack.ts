@@ -16,11 +16,13 @@ export type Stacked = { readonly print: Stack; readonly pages: () => number };
 /**
  * A stack of a workshop.
  * @param rows which people, by their place in the roster; all where it is left out
+ * @param told called after each person's pages with how far it is
  */
 export async function workshopStack(
   desk: ClassDesk,
   kind: StackKind,
   rows: readonly number[] = [...desk.people.keys()],
+  told: (done: number, of: number) => void = () => undefined,
 ): Promise<Stacked> {
   const { input } = desk;
   const { name, date } = input.session;
@@ -29,7 +31,7 @@ export async function workshopStack(
   const person = kind === 'one' && rows.length === 1 && only !== undefined ? desk.people[only] : undefined;
   const title = person === undefined ? handoutWords(input, 'title', { name }) : `${person.name}: ${name}`;
   async function* sets(): AsyncGenerator<StackSet, void, void> {
-    for await (const set of setsOf(desk, kind, rows)) {
+    for await (const set of setsOf(desk, kind, rows, told)) {
       pages += set.pages.length;
       yield set;
     }
@@ -41,10 +43,12 @@ async function* setsOf(
   desk: ClassDesk,
   kind: StackKind,
   rows: readonly number[],
+  told: (done: number, of: number) => void,
 ): AsyncGenerator<StackSet, void, void> {
   if (kind === 'everything') yield* classSets(desk, rows);
-  for (const row of rows) {
+  for (const [at, row] of rows.entries()) {
     const pages = await pagesOf(desk, row, kind);
+    told(at + 1, rows.length);
     if (pages.length > 0) yield { title: desk.people[row]?.name ?? '', pages: await evened(desk, pages) };
   }
 }

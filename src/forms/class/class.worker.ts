@@ -1,0 +1,85 @@
+/** Works beside the class page: reads the roster, and prints its handouts. */
+import { classFacts, handoutFacts } from '../../core/plan/handoutFacts.ts';
+import { browserPress } from '../../paper/browser.ts';
+import type { Press } from '../../paper/press.ts';
+import { rowsIn } from '../../schemas/rowsIn.ts';
+import { type ReadWorkshop, toWorkshop } from '../../schemas/workshops.ts';
+import { partFiles, printablePeople, workshopPrint } from '../../sheets/handouts/workshopPrint.ts';
+import { say } from '../../wording/catalogue.ts';
+import { problemLine, problemSentence } from '../../wording/problem.ts';
+import type { ClassAsk, ClassContent, ClassTold } from './classMessages.ts';
+
+let content: ClassContent | undefined;
+let press: Promise<Press> | undefined;
+
+self.onmessage = ({ data: ask }: MessageEvent<ClassAsk | { kind: 'start'; content: ClassContent }>) => {
+  if (ask.kind === 'start') {
+    content = ask.content;
+    // Fetched while nobody waits for it yet.
+    thePress().catch(() => undefined);
+    return;
+  }
+  answer(ask).catch((error: unknown) => {
+    tell({ kind: 'failed', turn: ask.turn, message: error instanceof Error ? error.message : String(error) });
+  });
+};
+
+function tell(told: ClassTold): void {
+  self.postMessage(told);
+}
+
+type Read = { readonly workshop: ReadWorkshop | null; readonly wrong: readonly string[] };
+
+async function answer(ask: ClassAsk): Promise<void> {
+  const { workshop, wrong } = await read(ask);
+  if (ask.kind === 'check' || workshop === null) {
+    tell({ kind: 'checked', turn: ask.turn, people: workshop?.people.length ?? 0, wrong });
+    return;
+  }
+  await make(ask, workshop);
+}
+
+/** The workshop with everybody who can be printed; and what is wrong, also where it is only left out. */
+async function read({ raw, roster }: ClassAsk): Promise<Read> {
+  const { facts, catalogue, terms, sources } = started();
+  const { workshop, problems } = await toWorkshop(raw, '', facts, async () => roster);
+  const told = [...problems, ...(workshop?.skipped ?? [])].map((one) =>
+    one.at ? problemLine(one, catalogue) : problemSentence(one, catalogue),
+  );
+  if (workshop === null) return { workshop, wrong: told };
+  const { fine, wrong } = await printablePeople(
+    workshop.people,
+    { catalogue, terms, sources },
+    await thePress(),
+  );
+  const isBroken = wrong.length > 0 && (workshop.raw.badRows === 'stop' || fine.length === 0);
+  return { workshop: isBroken ? null : { ...workshop, people: fine }, wrong: [...told, ...wrong] };
+}
+
+async function make({ turn, part, rows: text, day }: ClassAsk, workshop: ReadWorkshop): Promise<void> {
+  const { catalogue, terms, sources } = started();
+  const rows = rowsIn(text, workshop.people.length);
+  if (rows === null)
+    throw new Error(say(catalogue, 'class.wrongRows', { most: String(workshop.people.length) }));
+  const job = { words: { catalogue, terms, sources }, day, core: { classFacts, handoutFacts } };
+  const told = (done: number, of: number): void => tell({ kind: 'progress', turn, done, of });
+  const { bytes } = await workshopPrint(workshop, part, job, await thePress(), { rows, told });
+  const parts: BlobPart[] = [];
+  for await (const some of bytes) parts.push(new Uint8Array(some));
+  const mime = part === 'each' ? 'application/zip' : 'application/pdf';
+  const whole = new Uint8Array(await new Blob(parts).arrayBuffer());
+  tell({ kind: 'made', turn, made: { name: partFiles[part], mime, bytes: whole } });
+}
+
+function started(): ClassContent {
+  if (content === undefined) throw new Error('the worker was not started');
+  return content;
+}
+
+function thePress(): Promise<Press> {
+  press ??= browserPress();
+  press.catch(() => {
+    press = undefined;
+  });
+  return press;
+}

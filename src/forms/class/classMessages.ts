@@ -1,0 +1,31 @@
+/** What the class page and its worker say to each other. */
+import type { PeopleFacts } from '../../schemas/people.ts';
+import type { WorkshopPart } from '../../sheets/handouts/workshopPrint.ts';
+import type { Words } from '../../sheets/sheet.ts';
+import type { MadeFile } from '../messages.ts';
+
+/** The words, and what people's systems are made from. */
+export type ClassContent = Words & { readonly facts: PeopleFacts };
+
+/** What is to be printed: the fields of a workshop's file, the roster's bytes, and which rows. */
+export type ClassAsk = {
+  readonly kind: 'check' | 'make';
+  readonly turn: number;
+  readonly raw: unknown;
+  readonly roster: Uint8Array<ArrayBuffer>;
+  readonly rows: string;
+  readonly part: WorkshopPart;
+  readonly day: string;
+};
+
+export type ClassTold =
+  /** People found, and every problem as a sentence. */
+  | {
+      readonly kind: 'checked';
+      readonly turn: number;
+      readonly people: number;
+      readonly wrong: readonly string[];
+    }
+  | { readonly kind: 'progress'; readonly turn: number; readonly done: number; readonly of: number }
+  | { readonly kind: 'made'; readonly turn: number; readonly made: MadeFile }
+  | { readonly kind: 'failed'; readonly turn: number; readonly message: string };

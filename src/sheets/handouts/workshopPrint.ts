@@ -1,0 +1,100 @@
+/** What can be printed of a workshop: the stack to staple, the answers in the same order, one file for each. */
+import type { Press } from '../../paper/press.ts';
+import type { ZipEntry } from '../../paper/zip.ts';
+import { type CoreOf, type ClassDesk, classDesk, type Handed, type WorkshopOf } from './classDesk.ts';
+import { handoutWords } from './handout.ts';
+import type { Printing } from '../sheet.ts';
+import { workshopStack } from './workshopStack.ts';
+
+export const workshopParts = ['stack', 'answers', 'each'] as const;
+export type WorkshopPart = (typeof workshopParts)[number];
+
+/** The names of their files. */
+export const partFiles: Readonly<Record<WorkshopPart, string>> = {
+  stack: 'stack.pdf',
+  answers: 'answers.pdf',
+  each: 'each.zip',
+};
+
+/** Bytes piece by piece; how many pages, and how many people, have been written so far. */
+export type PartPrint = {
+  readonly bytes: AsyncGenerator<Uint8Array, void, void>;
+  readonly pages: () => number;
+};
+
+type Job = Pick<Printing, 'words' | 'day'> & { readonly core: CoreOf };
+
+/** Told after each person's pages. */
+type Progress = (done: number, of: number) => void;
+
+/** Somebody of a roster, and where they stand in it. */
+type Lined = Handed & { readonly line: number };
+
+/**
+ * One part of a workshop.
+ * @param rows which people, by their place in the roster
+ */
+export async function workshopPrint(
+  of: WorkshopOf,
+  part: WorkshopPart,
+  job: Job,
+  press: Press,
+  {
+    rows,
+    told = () => undefined,
+  }: { readonly rows?: readonly number[] | undefined; readonly told?: Progress } = {},
+): Promise<PartPrint> {
+  const desk = classDesk(of, job, press);
+  const wanted = rows ?? [...of.people.keys()];
+  if (part === 'each') return eachPrint(desk, wanted, told);
+  const { print, pages } = await workshopStack(
+    desk,
+    part === 'stack' ? 'everything' : 'answers',
+    wanted,
+    told,
+  );
+  return { bytes: press.toStackPdf(print), pages };
+}
+
+function eachPrint(desk: ClassDesk, rows: readonly number[], told: Progress): PartPrint {
+  let pages = 0;
+  async function* files(): AsyncGenerator<ZipEntry, void, void> {
+    for (const [at, row] of rows.entries()) {
+      const one = await workshopStack(desk, 'one', [row]);
+      const number = String(row + 1).padStart(4, '0');
+      const name = `${number}-${fileName(desk.people[row]?.name ?? '')}.pdf`;
+      yield { name, bytes: desk.press.toStackPdf(one.print) };
+      pages += one.pages();
+      told(at + 1, rows.length);
+    }
+  }
+  return { bytes: desk.press.toZip(files()), pages: () => pages };
+}
+
+/** Letters and figures of any script; nothing that a file system or a shell takes for more than a letter. */
+function fileName(name: string): string {
+  const plain = name
+    .normalize('NFC')
+    .replace(/[^\p{L}\p{M}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '');
+  return [...plain].slice(0, 60).join('').toLowerCase() || 'sheet';
+}
+
+/** Everybody whose names can be printed, and for all others which letter of which line cannot. */
+export async function printablePeople<Person extends Lined>(
+  people: readonly Person[],
+  words: Printing['words'],
+  press: Press,
+): Promise<{ readonly fine: readonly Person[]; readonly wrong: readonly string[] }> {
+  const fine: Person[] = [];
+  const wrong: string[] = [];
+  for (const person of people) {
+    const uncovered = await press.uncovered([person.name, person.team, person.notes, ...person.members]);
+    if (uncovered.length === 0) fine.push(person);
+    for (const { character, codePoint } of uncovered)
+      wrong.push(
+        handoutWords({ words }, 'uncovered', { line: String(person.line), character, code: codePoint }),
+      );
+  }
+  return { fine, wrong };
+}
