@@ -9,6 +9,7 @@ import type { Press } from '../paper/press.ts';
 import { answersOf } from './answers.ts';
 import { cardForFile, cardMaker, checkedInput, fileOf, sheetFile } from './cardMaker.ts';
 import type { Ask, FileKind, PlannerContent, Side, Told } from './messages.ts';
+import { loaded } from './loaded.ts';
 import { openRecord } from './openRecord.ts';
 
 type Asked<Kind extends Ask['kind']> = Extract<Ask, { readonly kind: Kind }>;
@@ -16,8 +17,8 @@ type Asked<Kind extends Ask['kind']> = Extract<Ask, { readonly kind: Kind }>;
 /** Thrown out of a drawing that nobody waits for any more. */
 const dropped = Symbol('a newer edit came');
 
+const thePress = loaded(browserPress);
 let content: PlannerContent | undefined;
-let press: Promise<Press> | undefined;
 let wanted: Asked<'draw'> | null = null;
 let queue: Promise<void> = Promise.resolve();
 const { sides } = cardMaker(thePress);
@@ -104,15 +105,6 @@ function sideOf(page: Page, press: Press): Side {
 /** What the drawings of a side say. */
 function altOf(page: Page): string {
   return page.nodes.flatMap(({ alt }) => (alt === null ? [] : [alt])).join(' ');
-}
-
-function thePress(): Promise<Press> {
-  press ??= browserPress();
-  // A part that did not load is asked for again next time.
-  press.catch(() => {
-    press = undefined;
-  });
-  return press;
 }
 
 function started(): PlannerContent {

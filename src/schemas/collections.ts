@@ -84,7 +84,7 @@ export function turnoversOf(
 }
 
 /** A fish or media whose own file has a problem is there all the same: one problem, told once. */
-function namesBrokenFile(problem: Problem, existing: readonly string[]): boolean {
+export function namesBrokenFile(problem: Problem, existing: readonly string[]): boolean {
   return problem.code === 'reference' && existing.includes(problem.given ?? '');
 }
 

@@ -3,6 +3,7 @@ import type { Problem } from '../core/problem.ts';
 import type { System } from '../core/system.ts';
 import { type Exercise, exercises } from '../core/workshop/exercise.ts';
 import { firstLevels } from '../core/workshop/firstLevels.ts';
+import type { Person } from '../core/workshop/person.ts';
 import { type SheetNumber, sheetNumber } from '../core/workshop/sheetNumber.ts';
 import type { WrittenContainers } from './containersText.ts';
 import { toContainer } from './container.ts';
@@ -11,19 +12,6 @@ import type { Roster, RosterRow } from './readRoster.ts';
 import type { Starts } from './starts.ts';
 import { toSystem } from './toSystem.ts';
 import type { WorkshopFile } from './workshopFile.ts';
-
-/** Somebody who gets a worksheet: a participant, or a team with all who belong to it. */
-export type Person = {
-  readonly line: number;
-  readonly name: string;
-  readonly team: string;
-  /** Of a team its members, in the order of the roster. */
-  readonly members: readonly string[];
-  readonly notes: string;
-  /** The number of an exercise; null for containers of one's own. */
-  readonly number: string | null;
-  readonly system: System;
-};
 
 export type PeopleFacts = Facts & {
   readonly starts: Starts;

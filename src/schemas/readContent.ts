@@ -16,7 +16,14 @@ import {
 } from './checkFacts.ts';
 import { climateFile } from './climate.ts';
 import { checkCrop, cropFile } from './crop.ts';
-import { collection, cropsOf, type ReadFile, systemsOf, turnoversOf } from './collections.ts';
+import {
+  collection,
+  cropsOf,
+  namesBrokenFile,
+  type ReadFile,
+  systemsOf,
+  turnoversOf,
+} from './collections.ts';
 import type { Content, ReadSystem } from './content.ts';
 import type { Facts } from './facts.ts';
 import type { PeopleFacts } from './people.ts';
@@ -70,7 +77,8 @@ export async function readContent(
   if (!wording.names.includes('en')) problems.push(missingFile(`${basename(resolve(dir))}/wording/en.yaml`));
   const facts = { fish: fish.entries, media: media.entries, climates: climates.entries };
   const named = [...fish.names, ...media.names, ...climates.names];
-  const systems = systemsOf(await read('systems'), facts, named, problems);
+  const systemFiles = await read('systems');
+  const systems = systemsOf(systemFiles, facts, named, problems);
   const crops = cropsOf(cropFiles.entries);
   const cropFacts = { crops, climates: climates.entries };
   const namedCrops = [...cropFiles.names, ...climates.names];
@@ -79,6 +87,7 @@ export async function readContent(
   const workshops = await readWorkshops(
     dir,
     { ...facts, starts, systems, bedName: bedName(wording.entries) },
+    systemFiles.map(({ name }) => name),
     problems,
   );
   return {
@@ -120,6 +129,7 @@ const isRoster = (name: string): boolean => /\.(csv|tsv|txt)$/i.test(name);
 async function readWorkshops(
   dir: string,
   facts: PeopleFacts,
+  existing: readonly string[],
   problems: Problem[],
 ): Promise<readonly ReadWorkshop[]> {
   const folder = join(dir, 'workshops');
@@ -130,7 +140,8 @@ async function readWorkshops(
       const beside = join(dir, 'workshops', file.slice(file.indexOf('/workshops/') + 11), '..');
       const bytesOf_ = (roster: string) => bytesOf(join(beside, basename(roster)), mostRosterBytes);
       const { workshop, problems: found } = await toWorkshop(raw, file, facts, bytesOf_);
-      problems.push(...found.map((problem) => (problem.at ? problem : locate(problem))));
+      const told = found.filter((problem) => !namesBrokenFile(problem, existing));
+      problems.push(...told.map((problem) => (problem.at ? problem : locate(problem))));
       return workshop === null ? [] : [workshop];
     }),
   );

@@ -1,10 +1,11 @@
 /** Workshops that were read, each with its roster and the people in it; every problem at its file and line. */
 import type { Problem } from '../core/problem.ts';
 import type { System } from '../core/system.ts';
+import type { Person } from '../core/workshop/person.ts';
 import { entry } from './facts.ts';
 import { problemsBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
-import { containersAt, type PeopleFacts, peopleOf, type Person } from './people.ts';
+import { containersAt, type PeopleFacts, peopleOf } from './people.ts';
 import { mostRosterBytes, readRoster } from './readRoster.ts';
 import { withoutNulls } from './withoutNulls.ts';
 import { type WorkshopFile, workshopFile } from './workshopFile.ts';
@@ -23,7 +24,12 @@ export type ReadWorkshop = {
 /** A roster's bytes; only their number where there are too many; null where there is no such file. */
 export type RosterBytes = Uint8Array | number | null;
 
-export type WorkshopRead = { readonly workshop: ReadWorkshop | null; readonly problems: readonly Problem[] };
+export type WorkshopRead = {
+  readonly workshop: ReadWorkshop | null;
+  /** Everybody whose row is sound, also where nothing is printed because another is not. */
+  readonly people: readonly Person[];
+  readonly problems: readonly Problem[];
+};
 
 /**
  * Checks a workshop and its roster together.
@@ -38,7 +44,7 @@ export async function toWorkshop(
   bytesOf: (roster: string) => Promise<RosterBytes>,
 ): Promise<WorkshopRead> {
   const bySchema = problemsBySchema(workshopFile, withoutNulls(given), []);
-  if (bySchema.length > 0) return { workshop: null, problems: bySchema };
+  if (bySchema.length > 0) return { workshop: null, people: [], problems: bySchema };
   const raw = workshopFile.parse(withoutNulls(given));
   const problems = [...references(raw, facts)];
   const roster = `${file.slice(0, file.lastIndexOf('/') + 1)}${raw.roster}`;
@@ -46,7 +52,7 @@ export async function toWorkshop(
   if (bytes === null) problems.push({ code: 'fileMissing', place: ['roster'], given: roster });
   if (typeof bytes === 'number')
     problems.push({ code: 'rosterTooLarge', place: ['roster'], given: String(bytes), max: mostRosterBytes });
-  if (problems.length > 0 || !(bytes instanceof Uint8Array)) return { workshop: null, problems };
+  if (problems.length > 0 || !(bytes instanceof Uint8Array)) return { workshop: null, people: [], problems };
   const read = readRoster(
     bytes,
     roster,
@@ -57,11 +63,15 @@ export async function toWorkshop(
   if (people.length === 0 && ofRows.length === 0)
     ofRows.push({ code: 'rosterNobody', place: [], at: { file: roster, line: 1, column: 1 } });
   const skips = raw.badRows === 'skip' && read.whole === 'sound' && people.length > 0;
-  if (ofRows.length > 0 && !skips) return { workshop: null, problems: ofRows };
+  if (ofRows.length > 0 && !skips) return { workshop: null, people, problems: ofRows };
   const example = facts.systems.find(({ id }) => id === raw.example)?.system;
   if (example === undefined) throw new RangeError(`no system ${raw.example}`);
   const named = { name: example.name, system: example };
-  return { workshop: { id: raw.id, file, raw, people, example: named, skipped: ofRows }, problems: [] };
+  return {
+    workshop: { id: raw.id, file, raw, people, example: named, skipped: ofRows },
+    people,
+    problems: [],
+  };
 }
 
 /** Names of other files that are not there. */

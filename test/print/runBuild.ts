@@ -21,6 +21,8 @@ export async function freshHome(most: number): Promise<{
   for (const name of systems.slice(most - 1)) await rm(join(content, 'systems', name), { recursive: true });
   // Seasons take seconds each, and are looked at in the whole build.
   for (const name of await readdir(join(content, 'turnovers'))) await rm(join(content, 'turnovers', name));
+  // Nor workshops, whose examples may be gone.
+  await rm(join(content, 'workshops'), { recursive: true });
   return { home, content, dist: join(home, 'dist') };
 }
 

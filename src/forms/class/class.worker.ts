@@ -1,16 +1,16 @@
 /** Works beside the class page: reads the roster, and prints its handouts. */
 import { classFacts, handoutFacts } from '../../core/plan/handoutFacts.ts';
 import { browserPress } from '../../paper/browser.ts';
-import type { Press } from '../../paper/press.ts';
 import { rowsIn } from '../../schemas/rowsIn.ts';
 import { type ReadWorkshop, toWorkshop } from '../../schemas/workshops.ts';
 import { partFiles, printablePeople, workshopPrint } from '../../sheets/handouts/workshopPrint.ts';
 import { say } from '../../wording/catalogue.ts';
 import { problemLine, problemSentence } from '../../wording/problem.ts';
+import { loaded } from '../loaded.ts';
 import type { ClassAsk, ClassContent, ClassTold } from './classMessages.ts';
 
+const thePress = loaded(browserPress);
 let content: ClassContent | undefined;
-let press: Promise<Press> | undefined;
 
 self.onmessage = ({ data: ask }: MessageEvent<ClassAsk | { kind: 'start'; content: ClassContent }>) => {
   if (ask.kind === 'start') {
@@ -42,18 +42,15 @@ async function answer(ask: ClassAsk): Promise<void> {
 /** The workshop with everybody who can be printed; and what is wrong, also where it is only left out. */
 async function read({ raw, roster }: ClassAsk): Promise<Read> {
   const { facts, catalogue, terms, sources } = started();
-  const { workshop, problems } = await toWorkshop(raw, '', facts, async () => roster);
+  const { workshop, people, problems } = await toWorkshop(raw, '', facts, async () => roster);
   const told = [...problems, ...(workshop?.skipped ?? [])].map((one) =>
     one.at ? problemLine(one, catalogue) : problemSentence(one, catalogue),
   );
-  if (workshop === null) return { workshop, wrong: told };
-  const { fine, wrong } = await printablePeople(
-    workshop.people,
-    { catalogue, terms, sources },
-    await thePress(),
-  );
-  const isBroken = wrong.length > 0 && (workshop.raw.badRows === 'stop' || fine.length === 0);
-  return { workshop: isBroken ? null : { ...workshop, people: fine }, wrong: [...told, ...wrong] };
+  const words = { catalogue, terms, sources };
+  const { fine, wrong } = await printablePeople(people, words, await thePress());
+  const all = [...told, ...wrong];
+  const isBroken = wrong.length > 0 && (workshop?.raw.badRows === 'stop' || fine.length === 0);
+  return { workshop: workshop === null || isBroken ? null : { ...workshop, people: fine }, wrong: all };
 }
 
 async function make({ turn, part, rows: text, day }: ClassAsk, workshop: ReadWorkshop): Promise<void> {
@@ -74,12 +71,4 @@ async function make({ turn, part, rows: text, day }: ClassAsk, workshop: ReadWor
 function started(): ClassContent {
   if (content === undefined) throw new Error('the worker was not started');
   return content;
-}
-
-function thePress(): Promise<Press> {
-  press ??= browserPress();
-  press.catch(() => {
-    press = undefined;
-  });
-  return press;
 }

@@ -2,15 +2,14 @@
 import { grown } from '../../core/crops/growth.ts';
 import type { Crop } from '../../core/crops/crop.ts';
 import { jobsOf } from '../../core/turnover/jobs.ts';
-import type { Solver } from '../../core/turnover/solver.ts';
 import type { TurnoverPlan } from '../../core/turnover/turnover.ts';
 import { turnoverPlans } from '../../core/turnover/turnoverPlan.ts';
 import { browserPress } from '../../paper/browser.ts';
-import type { Press } from '../../paper/press.ts';
 import { toTurnover } from '../../schemas/toTurnover.ts';
 import type { TurnoverFile } from '../../schemas/turnoverFile.ts';
 import type { TurnoverInput } from '../../sheets/turnoverSheet.ts';
 import { browserSolver } from '../../solver/browser.ts';
+import { loaded } from '../loaded.ts';
 import type { SeasonAsk, SeasonContent, SeasonTold } from './seasonMessages.ts';
 import { calendarSides, shownOf } from './seasonShown.ts';
 import { madeFile } from './seasonFiles.ts';
@@ -18,9 +17,9 @@ import { madeFile } from './seasonFiles.ts';
 /** Seconds for a whole plan. */
 const most_s = 9;
 
+const thePress = loaded(browserPress);
+const theSolver = loaded(browserSolver);
 let content: SeasonContent | undefined;
-let solver: Promise<Solver> | undefined;
-let press: Promise<Press> | undefined;
 let last: TurnoverInput | null = null;
 
 self.onmessage = ({ data: ask }: MessageEvent<SeasonAsk>) => {
@@ -75,21 +74,4 @@ async function make({ turn, file }: Extract<SeasonAsk, { readonly kind: 'make' }
 function started(): SeasonContent {
   if (content === undefined) throw new Error('the worker was not started');
   return content;
-}
-
-function thePress(): Promise<Press> {
-  press ??= browserPress();
-  press.catch(() => {
-    press = undefined;
-  });
-  return press;
-}
-
-function theSolver(): Promise<Solver> {
-  solver ??= browserSolver();
-  // What did not load is asked for again next time.
-  solver.catch(() => {
-    solver = undefined;
-  });
-  return solver;
 }

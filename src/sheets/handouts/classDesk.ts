@@ -1,6 +1,7 @@
 /** A workshop made ready to be printed: its class, its people, and a way to their pages. */
 import type { ClassFacts, ClassWish, HandoutFacts } from '../../core/plan/handoutFacts.ts';
 import type { Level } from '../../core/workshop/exercise.ts';
+import type { Person } from '../../core/workshop/person.ts';
 import type { System } from '../../core/system.ts';
 import type { Page } from '../../paper/page.ts';
 import type { Press } from '../../paper/press.ts';
@@ -15,16 +16,6 @@ import { rotaSheet } from './rotaSheet.tsx';
 import { safetySheet } from './safetySheet.tsx';
 import { signInSheet } from './signInSheet.tsx';
 
-/** Somebody with a sheet; of a team all who belong to it. */
-export type Handed = {
-  readonly name: string;
-  readonly team: string;
-  readonly members: readonly string[];
-  readonly notes: string;
-  readonly number: string | null;
-  readonly system: System;
-};
-
 /** What a desk wants to know of a workshop; `schemas` reads it. */
 export type WorkshopOf = {
   readonly raw: Session & {
@@ -34,7 +25,7 @@ export type WorkshopOf = {
     readonly sheet: Pick<Printing, 'paper' | 'units'>;
     readonly sheets: readonly string[];
   };
-  readonly people: readonly Handed[];
+  readonly people: readonly Person[];
   readonly example: { readonly name: string; readonly system: System };
 };
 
@@ -47,7 +38,7 @@ export type CoreOf = {
 type Job = Pick<Printing, 'words' | 'day'> & { readonly core: CoreOf };
 
 export type ClassDesk = {
-  readonly people: readonly Handed[];
+  readonly people: readonly Person[];
   readonly input: ClassInput;
   /** Names of the sheets that are wanted. */
   readonly wanted: ReadonlySet<string>;

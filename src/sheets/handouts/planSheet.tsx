@@ -31,6 +31,9 @@ const figures = [
 /** Before anything of it is built. */
 const before = ['measure', 'ground', 'electric', 'held', 'start', 'supplier'] as const;
 
+/** A plan to take home is always one page. */
+export const planPages = 1;
+
 export async function* planSheet(input: HandoutInput, layOut: LayOut): AsyncGenerator<Page, void, void> {
   const { session, words, paper } = input;
   yield layOut({

@@ -1,7 +1,8 @@
 /** What can be printed of a workshop: the stack to staple, the answers in the same order, one file for each. */
+import type { Person } from '../../core/workshop/person.ts';
 import type { Press } from '../../paper/press.ts';
 import type { ZipEntry } from '../../paper/zip.ts';
-import { type CoreOf, type ClassDesk, classDesk, type Handed, type WorkshopOf } from './classDesk.ts';
+import { type CoreOf, type ClassDesk, classDesk, type WorkshopOf } from './classDesk.ts';
 import { handoutWords } from './handout.ts';
 import type { Printing } from '../sheet.ts';
 import { workshopStack } from './workshopStack.ts';
@@ -26,9 +27,6 @@ type Job = Pick<Printing, 'words' | 'day'> & { readonly core: CoreOf };
 
 /** Told after each person's pages. */
 type Progress = (done: number, of: number) => void;
-
-/** Somebody of a roster, and where they stand in it. */
-type Lined = Handed & { readonly line: number };
 
 /**
  * One part of a workshop.
@@ -81,7 +79,7 @@ function fileName(name: string): string {
 }
 
 /** Everybody whose names can be printed, and for all others which letter of which line cannot. */
-export async function printablePeople<Person extends Lined>(
+export async function printablePeople(
   people: readonly Person[],
   words: Printing['words'],
   press: Press,

@@ -5,7 +5,7 @@ import type { Stack, StackSet } from '../../paper/toStackPdf.ts';
 import type { ClassDesk } from './classDesk.ts';
 import { type ContentsLine, contentsSheet } from './contentsSheet.tsx';
 import { handoutWords } from './handout.ts';
-import { planSheet } from './planSheet.tsx';
+import { planPages, planSheet } from './planSheet.tsx';
 
 /** everything: the class's sheets, then everybody's; answers: the keys in the same order; one: one person's sheets. */
 export type StackKind = 'everything' | 'answers' | 'one';
@@ -62,6 +62,14 @@ async function pagesOf(desk: ClassDesk, row: number, kind: StackKind): Promise<r
   return pages;
 }
 
+/** How many pages somebody's set has, without laying out what is drawn for them alone. */
+async function lengthOf(desk: ClassDesk, row: number): Promise<number> {
+  const worksheet = desk.wanted.has('worksheet')
+    ? (await desk.handouts(desk.handoutOf(row), 'blank')).length
+    : 0;
+  return worksheet + (desk.wanted.has('plan') ? planPages : 0);
+}
+
 /** The contents, then the sheets of the whole class. */
 async function* classSets(desk: ClassDesk, rows: readonly number[]): AsyncGenerator<StackSet, void, void> {
   const { input, press } = desk;
@@ -74,9 +82,7 @@ async function* classSets(desk: ClassDesk, rows: readonly number[]): AsyncGenera
     ofClass.map(({ sheet, pages }) => asSet(handoutWords(input, `kinds.${keyOf(sheet.id)}`), pages)),
   );
   if (desk.wanted.has('contents')) {
-    const lengths = await Promise.all(
-      rows.map(async (row) => even((await pagesOf(desk, row, 'everything')).length)),
-    );
+    const lengths = await Promise.all(rows.map(async (row) => even(await lengthOf(desk, row))));
     const title = handoutWords(input, 'kinds.contents');
     // The contents tell their own length too: laid out once to see how long they are, and once with the pages right.
     const first = await contentsPages(desk, sets, { rows, lengths, before: 0 });

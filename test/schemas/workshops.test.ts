@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import { rowsIn } from '../../src/schemas/rowsIn.ts';
+import { toWorkshop } from '../../src/schemas/workshops.ts';
+import { problemLine } from '../../src/wording/problem.ts';
+import { content } from '../demoSystems.ts';
+
+const facts = { ...content, bedName: 'Bed' };
+const sound = {
+  ...{ id: 'w', name: 'W', date: '2031-05-12', starts: '09:30', length_min: 120, level: 'adults' },
+  ...{ example: 'hollow-lane-ibc', roster: 'w.csv' },
+};
+
+async function read(roster: string | null, more: object = {}) {
+  const bytes = roster === null ? null : new TextEncoder().encode(roster);
+  const { workshop, problems } = await toWorkshop(
+    { ...sound, ...more },
+    'content/workshops/w.yaml',
+    facts,
+    async () => bytes,
+  );
+  return { workshop, told: problems.map((one) => problemLine(one, content.wording['en'])) };
+}
+
+describe('a workshop', () => {
+  test('gives everybody a system: their own, one by name, or an exercise with its number', async () => {
+    const { workshop, told } = await read(
+      'name,containers\nAda,\nBo,hollow-lane-ibc\nCleo,tank box 100 x 90 x 80 cm + bed box 100 x 60 x 35 cm\n',
+    );
+    expect(told).toEqual([]);
+    const [ada, bo, cleo] = workshop?.people ?? [];
+    expect(ada?.number).toMatch(/^3-0001-0001-\d\d$/);
+    expect([bo?.number, cleo?.number]).toEqual([null, null]);
+    expect(bo?.system.id).toBe('hollow-lane-ibc');
+    // 80 cm to the rim: full at 70. 35 cm: media to 30, water to 25.
+    expect(cleo?.system.tank.full_mm).toBe(700);
+    expect(cleo?.system.beds[0]).toMatchObject({ mediaDepth_mm: 300, waterLine_mm: 250 });
+    expect(cleo?.system.fish).toBeNull();
+  });
+
+  test('tells what its file lacks, and names that are nowhere', async () => {
+    expect((await read(null)).told).toEqual([
+      'roster: "content/workshops/w.csv" is not there or cannot be opened. Put it back, or allow it to be read.',
+    ]);
+    const { told } = await read('name\nAda\n', {
+      example: 'hollow-lane-ibcc',
+      media: 'gravel',
+      pump: 'huge',
+    });
+    expect(told.map((line) => line.split(':')[0])).toEqual(['example', 'media', 'pump']);
+    expect(told[0]).toContain('Did you mean "hollow-lane-ibc"?');
+    expect((await read('name\nAda\n', { starts: '9.30', length_min: 20 })).told).toHaveLength(2);
+    expect((await read('name\n\n')).told[0]).toContain('there is nobody in this roster');
+  });
+
+  test('stops for containers that make no system, or leaves them out and says so', async () => {
+    const roster = 'name,containers\nAda,\nBo,tank box 50 x 40 x 30 cm + bed box 200 x 100 x 50 cm\nCleo,\n';
+    const { workshop, told } = await read(roster);
+    expect(workshop).toBeNull();
+    expect(told.length).toBeGreaterThan(0);
+    for (const line of told) expect(line).toMatch(/^content\/workshops\/w\.csv:3:2 /);
+    const { workshop: rest } = await read(roster, { badRows: 'skip' });
+    expect(rest?.people.map(({ name }) => name)).toEqual(['Ada', 'Cleo']);
+    expect(rest?.skipped.length).toBe(told.length);
+  });
+
+  test('leaves nothing to print where every row has a mistake', async () => {
+    expect((await read('name\n=1\n', { badRows: 'skip' })).workshop).toBeNull();
+  });
+});
+
+test('rows are read as people write them', () => {
+  expect(rowsIn('', 3)).toEqual([0, 1, 2]);
+  expect(rowsIn(' 3, 1-2 ', 3)).toEqual([2, 0, 1]);
+  for (const wrong of ['0', '4', '2-1', 'a', '1,,2', '1-']) expect(rowsIn(wrong, 3), wrong).toBeNull();
+});

@@ -1,0 +1,83 @@
+import { readFile } from 'node:fs/promises';
+import { unzipSync } from 'fflate';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readPdf } from '../paper/readPdf.ts';
+import { openSite, type Site } from './visit.ts';
+
+let site: Site;
+
+beforeAll(async () => {
+  site = await openSite();
+});
+
+afterAll(async () => {
+  await site?.close();
+});
+
+const roster = (text: string) => ({ name: 'class.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+
+async function opened(text: string): Promise<{ readonly page: Page; readonly close: () => Promise<void> }> {
+  const { page, close } = await site.visit('/class/');
+  await page.getByLabel('Name of the workshop').fill('An evening of tanks');
+  await page.getByLabel('Roster').setInputFiles(roster(text));
+  return { page, close };
+}
+
+async function saved(page: Page, button: string): Promise<Uint8Array> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button }).click(),
+  ]);
+  return new Uint8Array(await readFile(await download.path()));
+}
+
+const sound =
+  'name;team;containers\nÅsa Ek;Newt;\nஅருண்;Newt;tank box 100 x 90 x 80 cm + bed box 100 x 60 x 35 cm\n';
+
+describe('a class in the browser', () => {
+  test('gets its stack, its answers and a file for each, from a roster', async () => {
+    const { page, close } = await opened(sound);
+    await page.getByText('2 people in class.csv').waitFor();
+    const stack = await readPdf(await saved(page, 'The stack, as PDF'));
+    const text = stack.pages.map((one) => one.text).join(' ');
+    for (const words of ['An evening of tanks', 'Åsa Ek', 'PLAN: not measured, no fish yet', 'Safety first'])
+      expect(text).toContain(words);
+    const answers = await readPdf(await saved(page, 'The answers, as PDF'));
+    expect(answers.pages[2]?.text).toContain('150 L');
+    const files = Object.keys(unzipSync(await saved(page, 'A file for each, as zip')));
+    expect(files).toEqual(['0001-åsa-ek.pdf', '0002-அருண்.pdf']);
+    // Names are nobody else's: nothing of them is in the address or kept.
+    expect(new URL(page.url()).search).toBe('');
+    expect(await page.evaluate(() => localStorage.length)).toBe(0);
+    await close();
+  }, 60_000);
+
+  test('is told every mistake of its roster, and prints the others where that is wished', async () => {
+    const { page, close } = await opened('name;containers\nAda;\n=1+1;\nBo;tank tub 1 x 1 x 1 m\nFish 🐟;\n');
+    const told = page.getByRole('alert');
+    await told.waitFor();
+    for (const words of ['3:1', '4:2', 'Line 5', 'U+1F41F'])
+      expect(await told.textContent()).toContain(words);
+    expect(await page.getByRole('button', { name: 'The stack, as PDF' }).isDisabled()).toBe(true);
+    await page.getByLabel('Rows with a mistake').selectOption('skip');
+    await page.getByText('1 people in class.csv').waitFor();
+    const { pages } = await readPdf(await saved(page, 'The answers, as PDF'));
+    expect(pages[0]?.text).toContain('Ada');
+    await close();
+  }, 60_000);
+
+  test('prints some rows once more, and can be stopped', async () => {
+    const many = Array.from({ length: 400 }, (_, at) => `Person ${at + 1}`).join('\n');
+    const { page, close } = await opened(`name\n${many}\n`);
+    await page.getByText('400 people in class.csv').waitFor();
+    await page.getByRole('button', { name: 'A file for each, as zip' }).click();
+    await page.getByRole('button', { name: 'Stop' }).click();
+    expect(await page.getByRole('progressbar').count()).toBe(0);
+    await page.getByLabel('Only these rows').fill('2,400');
+    const { pages } = await readPdf(await saved(page, 'The answers, as PDF'));
+    const names = pages.flatMap(({ text }) => /Person \d+/.exec(text) ?? []);
+    expect(names).toEqual(['Person 2', 'Person 400']);
+    await close();
+  }, 60_000);
+});
