@@ -52,8 +52,12 @@ type Desk = {
 /** Bytes are handed on whenever so many have come together. */
 const portion = 64_000;
 
-export async function* toStackPdf(stack: Stack, types: TypeCase): AsyncGenerator<Uint8Array, void, void> {
-  const file = pdfFile();
+/** @param file an empty one, to be written on */
+export async function* toStackPdf(
+  stack: Stack,
+  types: TypeCase,
+  file: PdfFile = pdfFile(),
+): AsyncGenerator<Uint8Array, void, void> {
   const catalog = file.next();
   const desk: Desk = {
     ...{ file, types, fonts: pdfFonts(), masters: new Map(), alphas: new Set(), resources: file.next() },
