@@ -52,29 +52,44 @@ export function readRoster(bytes: Uint8Array, file: string, systems: readonly st
   if ('mixedAt' in text) return broken({ code: 'mixedEncodings' }, text.mixedAt);
   if ('wrongAt' in text) return broken({ code: 'notUtf8' }, text.wrongAt);
   const { rows: raws, columns, problems: ofFile } = rosterTable(text.text, file);
-  const hold = ofFile.filter(({ code }) => code !== 'rosterCellBeyond');
+  const isBroken = ofFile.some(({ code }) => code !== 'rosterCellBeyond');
   if (columns.name === 0) return { rows: [], columns, problems: inOrder(ofFile), whole: 'broken' };
   if (raws.length > mostRows)
     return broken({ code: 'rosterLong', given: String(raws.length), max: mostRows });
   const named = new Map<string, number>();
-  const problems: Problem[] = [...ofFile];
-  const rows: RosterRow[] = [];
-  for (const raw of raws) {
+  const beyond = new Set(
+    ofFile.flatMap(({ code, at }) => (code === 'rosterCellBeyond' && at ? [at.line] : [])),
+  );
+  const read = raws.map((raw) => {
     const at = (column: RosterColumn) => ({ file, line: raw.line, column: Math.max(1, columns[column]) });
-    const found = rowProblems(raw, named, at);
-    const { containers: cell, ...cells } = raw.cells;
-    const containers =
-      cell === '' || found.some(({ at: of }) => of?.column === columns.containers)
-        ? null
-        : readContainers(cell, systems);
-    if (containers !== null && 'problems' in containers)
-      found.push(...containers.problems.map((one) => ({ ...one, place: [], at: at('containers') })));
-    const isBeyond = ofFile.some((one) => one.code === 'rosterCellBeyond' && one.at?.line === raw.line);
-    problems.push(...found);
-    if (found.length === 0 && !isBeyond && !(containers !== null && 'problems' in containers))
-      rows.push({ line: raw.line, ...cells, containers });
+    return readRow(raw, { named, at, systems });
+  });
+  const rows = read.flatMap(({ row }) => (row === null || beyond.has(row.line) ? [] : [row]));
+  const problems = inOrder([...ofFile, ...read.flatMap((one) => one.problems)]);
+  return { rows, columns, problems, whole: isBroken ? 'broken' : 'sound' };
+}
+
+type Around = {
+  /** Names that stood in earlier rows, with their lines. */
+  readonly named: Map<string, number>;
+  readonly at: At;
+  readonly systems: readonly string[];
+};
+
+/** A row, or null and what is wrong with it. */
+function readRow(
+  raw: TableRow,
+  { named, at, systems }: Around,
+): { readonly row: RosterRow | null; readonly problems: readonly Problem[] } {
+  const { containers: cell, ...cells } = raw.cells;
+  const found = rowProblems(raw, named, at);
+  const isSound = !found.some((one) => one.at?.column === at('containers').column);
+  const containers = cell === '' || !isSound ? null : readContainers(cell, systems);
+  if (containers !== null && 'problems' in containers) {
+    const ofCell = containers.problems.map((one): Problem => ({ ...one, place: [], at: at('containers') }));
+    return { row: null, problems: [...found, ...ofCell] };
   }
-  return { rows, columns, problems: inOrder(problems), whole: hold.length > 0 ? 'broken' : 'sound' };
+  return { row: found.length > 0 ? null : { line: raw.line, ...cells, containers }, problems: found };
 }
 
 const noColumns: RosterTable['columns'] = { name: 0, team: 0, containers: 0, notes: 0 };

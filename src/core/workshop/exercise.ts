@@ -148,7 +148,7 @@ function drums(diameters: readonly number[], waters: readonly number[], rim_mm: 
   );
 }
 
-/** Halves of drums, filled to a thumb's breadth under the cut; the formula takes them as full to the middle. */
+/** Drums on their sides, cut a hand's breadth over the middle, with the water at the middle: a half of a circle to work with. */
 function halfDrums(diameters: readonly number[], lengths: readonly number[]): readonly Vessel[] {
   return diameters.flatMap((diameter_mm) =>
     lengths.map((length_mm): Vessel => {
