@@ -6,7 +6,7 @@ import { inDecimetres } from '../workshop/decimetres.ts';
 import type { Level } from '../workshop/exercise.ts';
 import { type Material, materials } from '../workshop/materials.ts';
 import { clockAt, type Part, programme } from '../workshop/programme.ts';
-import { careRota, longestGap_d, type RotaDay, type RotaWish } from '../workshop/rota.ts';
+import { careRota, type RotaDay, type RotaWish } from '../workshop/rota.ts';
 
 /** A figure that a worksheet asks for, with the steps to it. */
 export type Asked = { readonly key: string; readonly steps: readonly Step[] };
@@ -80,7 +80,10 @@ export type ClassFacts = {
 export function classFacts(wish: ClassWish): ClassFacts {
   const { level, starts, length_min, people, teams } = wish;
   const times = programme(level, length_min).map((part) => ({ ...part, at: clockAt(starts, part.from_min) }));
-  const rota = wish.rota === null || teams === 0 ? [] : careRota({ ...wish.rota, teams });
+  const rota = wish.rota === null || teams === 0 ? null : careRota({ ...wish.rota, teams });
   const sharing = teams === 0 ? people : teams;
-  return { times, materials: materials(level, people, sharing), rota, longestGap_d: longestGap_d(rota) };
+  return {
+    ...{ times, materials: materials(level, people, sharing) },
+    ...{ rota: rota?.days ?? [], longestGap_d: rota?.longestGap_d ?? 0 },
+  };
 }

@@ -23,22 +23,29 @@ export type RotaDay = {
   readonly why: 'class' | 'weekend' | 'away';
 };
 
+export type Rota = {
+  readonly days: readonly RotaDay[];
+  /** Most days in a row without the class. */
+  readonly longestGap_d: number;
+};
+
 /**
  * The days of a rota.
  * Teams in turn, a day each; days without class and, where it is wished so, weekends are the keeper's.
  * @param wish first and last day, the number of teams, days without class, whose the weekends are
- * @returns every day from the first to the last; none where the last is before the first
+ * @returns every day from the first to the last, none where the last is before the first; and how many days in a row
+ * the class does not come, at the most
  * @valid one team or more
  * @throws RangeError without a team, or for a day that the calendar does not have
  * @source commonPractice
  */
-export function careRota(wish: RotaWish): readonly RotaDay[] {
+export function careRota(wish: RotaWish): Rota {
   const { from, to, teams, away, weekends } = wish;
   if (!(1 <= teams)) throw new RangeError(`careRota for ${teams} teams`);
   const gaps = away.map((gap) => [dayNumber_d(gap.from), dayNumber_d(gap.to)] as const);
   const first = dayNumber_d(from);
   let turn = 0;
-  return Array.from({ length: Math.max(0, dayNumber_d(to) - first + 1) }, (_, at): RotaDay => {
+  const days = Array.from({ length: Math.max(0, dayNumber_d(to) - first + 1) }, (_, at): RotaDay => {
     const number_d = first + at;
     const { weekday } = isoWeekOf(number_d);
     const isAway = gaps.some(([start, end]) => start <= number_d && number_d <= end);
@@ -48,18 +55,10 @@ export function careRota(wish: RotaWish): readonly RotaDay[] {
     if (team !== null) turn += 1;
     return { date: dateOf(number_d), weekday, team, why };
   });
+  return { days, longestGap_d: longestRun(days) };
 }
 
-/**
- * How many days in a row the class does not come, at the most.
- * The longest run of days that are the keeper's.
- * @param days a rota
- * @returns whole days, 0 where a team comes every day
- * @valid any rota
- * @source commonPractice
- * @example longestGap_d([]) // 0
- */
-export function longestGap_d(days: readonly RotaDay[]): number {
+function longestRun(days: readonly RotaDay[]): number {
   let [longest, run] = [0, 0];
   for (const { team } of days) {
     run = team === null ? run + 1 : 0;

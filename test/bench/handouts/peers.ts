@@ -2,7 +2,6 @@
 import { writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { openBrowser } from '../../browser.ts';
 import type { Plain, PlainWords } from './plain.ts';
 
 export type Peer = (plain: Plain, folder: string) => Promise<Uint8Array>;
@@ -61,6 +60,7 @@ export const peers: Readonly<Record<string, Peer>> = {
       return `<section>${lines.join('')}${spans.join(' ')}</section>`;
     });
     const css = `${faces.join('')}@page{size:${plain.width}pt ${plain.height}pt;margin:0}section{position:relative;height:${plain.height - 1}pt;break-after:page}span,i{position:absolute;white-space:pre}i{background:black}body{margin:0}`;
+    const { openBrowser } = await import('../../browser.ts');
     const browser = await openBrowser();
     const page = await browser.newPage();
     await page.setContent(`<html lang="en"><title>Worksheets</title><style>${css}</style>${pages.join('')}`, {

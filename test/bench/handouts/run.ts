@@ -19,7 +19,6 @@ const { values: told } = parseArgs({
   },
 });
 const folder = mkdtempSync(join(tmpdir(), 'bedfirst-bench-'));
-const one = new URL('one.ts', import.meta.url).pathname;
 /** Slower ones would take hours over thousands of pages. */
 const mostOfPeers = 1_000;
 
@@ -64,7 +63,8 @@ function compare(count: number): void {
 
 function run(kind: string, count: number): Measured | null {
   const started = performance.now();
-  const { stdout, status, stderr } = spawnSync('tsx', [one, kind, String(count), folder], {
+  const { pathname } = new URL(`${fileOf(kind)}.ts`, import.meta.url);
+  const { stdout, status, stderr } = spawnSync('tsx', [pathname, kind, String(count), folder], {
     encoding: 'utf8',
   });
   const seconds = (performance.now() - started) / 1000;
@@ -74,5 +74,11 @@ function run(kind: string, count: number): Measured | null {
     );
     return null;
   }
-  return { seconds, ...(JSON.parse(stdout.trim().split('\n').at(-1) ?? '') as Omit<Measured, 'seconds'>) };
+  return { seconds, ...(JSON.parse(stdout.trim().split('\n').at(-1) || '{}') as Omit<Measured, 'seconds'>) };
+}
+
+/** Each loads what it needs and no more. */
+function fileOf(kind: string): 'ours' | 'floor' | 'peer' {
+  if (kind === 'floor') return 'floor';
+  return kind === 'ours' || kind === 'prepare' ? 'ours' : 'peer';
 }

@@ -1,0 +1,25 @@
+/** The floor: `floor.ts floor COUNT FOLDER` writes the same objects without laying anything out, and loads nothing else. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pdfFile } from '../../../src/paper/pdfFile.ts';
+import { tell, written } from './told.ts';
+
+const [, , folder = '.'] = process.argv.slice(2);
+tell(await written(join(folder, 'floor.pdf'), replayed()));
+
+async function* replayed(): AsyncGenerator<Uint8Array, void, void> {
+  const file = pdfFile();
+  let waiting = 0;
+  for (const line of readFileSync(join(folder, 'objects.jsonl'), 'utf8').split('\n')) {
+    const [what, number, first, second] = JSON.parse(line) as [string, number, string, string];
+    file.last(number);
+    if (what === 'o') file.object(number, first);
+    else if (what === 's') file.stream(number, first, Buffer.from(second, 'latin1'));
+    else if (what === 'w') file.asWritten(number, Buffer.from(first, 'latin1'));
+    else file.end(first);
+    waiting += line.length;
+    if (waiting < 64_000 && what !== 'e') continue;
+    waiting = 0;
+    yield file.taken();
+  }
+}
