@@ -6,7 +6,7 @@ import type { Plain, PlainWords } from './plain.ts';
 
 export type Peer = (plain: Plain, folder: string) => Promise<Uint8Array>;
 
-/** What each needs from the registry of packages; Chromium is there already. */
+/** The packages that each is made of; Chromium is there already. */
 export const peerPackages: Readonly<Record<string, readonly string[]>> = {
   chromium: [],
   pdfkit: ['pdfkit@0.17.2'],
