@@ -26,13 +26,25 @@ export async function printWorkshop(
   press: Press,
 ): Promise<number> {
   const into = join(job.folder, 'workshops', of.id);
-  const { fine, wrong } = await printablePeople(of.people, job.words, press);
-  if (wrong.length > 0 && (of.raw.badRows === 'stop' || fine.length === 0)) throw new Error(wrong.join(' '));
   const own = { ...job, core: { classFacts, handoutFacts } };
-  const { bytes, pages } = await workshopPrint({ ...of, people: fine }, part, own, press);
+  const { bytes, pages } = await workshopPrint(await printable(of, job.words, press), part, own, press);
   await mkdir(into, { recursive: true });
   await writeAll(join(into, partFiles[part]), bytes);
   return pages();
+}
+
+/**
+ * The workshop with everybody whose names can be printed; all prints count their rows alike.
+ * @throws Error with the lines of all names that cannot be printed, unless the workshop leaves such rows out
+ */
+export async function printable(
+  of: ReadWorkshop,
+  words: PrintJob['words'],
+  press: Press,
+): Promise<ReadWorkshop> {
+  const { fine, wrong } = await printablePeople(of.people, words, press);
+  if (wrong.length > 0 && (of.raw.badRows === 'stop' || fine.length === 0)) throw new Error(wrong.join(' '));
+  return { ...of, people: fine };
 }
 
 /** Bytes as they come, so that a long stack takes little memory. */

@@ -5,7 +5,7 @@
 import { parseArgs } from 'node:util';
 import { classFacts, handoutFacts } from '../core/plan/handoutFacts.ts';
 import { nodePress } from '../paper/node.ts';
-import { writeAll } from '../print/printWorkshop.ts';
+import { printable, writeAll } from '../print/printWorkshop.ts';
 import { readContent } from '../schemas/readContent.ts';
 import { classDesk } from '../sheets/handouts/classDesk.ts';
 import { workshopStack } from '../sheets/handouts/workshopStack.ts';
@@ -32,17 +32,19 @@ async function run(): Promise<number> {
   const of = content.workshops.find((one) => one.id === id);
   const known = content.workshops.map((one) => one.id).join(', ');
   if (of === undefined) return refuse([`There is no workshop "${id}". The workshops are: ${known}.`]);
-  const most = of.people.length;
-  const rows = rowsIn(told.rows ?? '', most);
-  if (rows === null)
-    return refuse([`--rows is ${told.rows}. Write numbers from 1 to ${most}, such as 3,5-8.`]);
   const { terms, sources } = content;
   const words = { catalogue: content.wording['en'] ?? {}, terms, sources };
   const press = await nodePress();
-  const desk = classDesk(of, { words, day: told.day, core: { classFacts, handoutFacts } }, press);
+  const asked = await printable(of, words, press).catch((error: Error) => error);
+  if (asked instanceof Error) return refuse([asked.message]);
+  const most = asked.people.length;
+  const rows = rowsIn(told.rows ?? '', most);
+  if (rows === null)
+    return refuse([`--rows is ${told.rows}. Write numbers from 1 to ${most}, such as 3,5-8.`]);
+  const desk = classDesk(asked, { words, day: told.day, core: { classFacts, handoutFacts } }, press);
   const { print, pages } = await workshopStack(desk, told.answers ? 'answers' : 'one', rows);
   await writeAll(told.out, press.toStackPdf(print));
-  process.stdout.write(`${told.out}: ${pages()} pages for ${rows.length} of ${of.people.length}\n`);
+  process.stdout.write(`${told.out}: ${pages()} pages for ${rows.length} of ${asked.people.length}\n`);
   return 0;
 }
 
