@@ -1,0 +1,18 @@
+import { expect, test } from 'vitest';
+import { nodePress } from '../../src/paper/node.ts';
+import { printable } from '../../src/print/printWorkshop.ts';
+import { readContent } from '../../src/schemas/readContent.ts';
+
+test('a name that cannot be printed stops a workshop with its line, or is left out where that is wished', async () => {
+  const { content } = await readContent('content');
+  const [of] = content.workshops;
+  const [first, ...others] = of?.people ?? [];
+  if (of === undefined || first === undefined) throw new Error('no workshop');
+  const words = { catalogue: content.wording['en'] ?? {}, terms: content.terms, sources: content.sources };
+  const people = [{ ...first, name: 'Ada \u{13000}' }, ...others];
+  const press = await nodePress();
+  const stop = { ...of, raw: { ...of.raw, badRows: 'stop' as const }, people };
+  await expect(printable(stop, words, press)).rejects.toThrow(`Line ${first.line} of the roster holds`);
+  const skip = { ...stop, raw: { ...of.raw, badRows: 'skip' as const } };
+  expect((await printable(skip, words, press)).people).toEqual(others);
+});
