@@ -12,7 +12,7 @@ import type { SheetInput, Words } from '../sheets/sheet.ts';
 import type { SheetKind } from '../sheets/sheetKind.ts';
 import { carriedRecord, sheetPrint } from '../sheets/sheetPrint.ts';
 
-/** Of which pages pictures are made beside the PDF: of the care card's always all, unless none are wanted. */
+/** Of which pages pictures are made beside the PDF. Those of the care card are always made: the site shows them. */
 export const pictureChoices = ['all', 'first', 'none'] as const;
 export type Pictures = (typeof pictureChoices)[number];
 
@@ -57,6 +57,7 @@ export async function printSheet(
 }
 
 function pictured(kind: SheetKind, pages: readonly Page[], { pictures }: PrintJob): readonly Page[] {
-  if (pictures === 'none' || kind.pictures === 'none') return [];
-  return pictures === 'all' || kind.id === 'care-card' ? pages : pages.slice(0, 1);
+  if (kind.pictures === 'none') return [];
+  if (pictures === 'all' || kind.id === 'care-card') return pages;
+  return pictures === 'first' ? pages.slice(0, 1) : [];
 }
