@@ -19,11 +19,16 @@ type Token =
 
 /** Five significant digits are printed, and never more than eight decimals. */
 function printedSpan(text: string): Span {
-  const value = Number(text.replace('−', '-'));
+  const value = numberOf(text);
   if (!Number.isFinite(value)) throw new Error(`"${text}" is no number`);
   const decimals = value === 0 ? 8 : Math.min(8, Math.max(0, 4 - Math.floor(Math.log10(Math.abs(value)))));
   const half = 0.5 * 10 ** -decimals * (1 + 1e-9);
   return { low: value - half, high: value + half };
+}
+
+/** A printed number, whose digits may stand in threes. */
+function numberOf(text: string): number {
+  return Number(text.replace('−', '-').replaceAll('\u00a0', ''));
 }
 
 /** What the two sides of a printed line say: what its formula comes to, and the result behind the last "=". */
@@ -33,12 +38,12 @@ export function readLine(
 ): { readonly worked: Span; readonly printed: Span } {
   const cut = line.lastIndexOf(' = ');
   if (cut < 0) throw new Error(`"${line}" has no result`);
-  const result = /^(−?\d+(?:\.\d+)?)(?:\u00a0\S+)?$/.exec(line.slice(cut + 3));
+  const result = /^(−?\d+(?:\u00a0\d{3})*(?:\.\d+)?)(?:\u00a0\S+)?$/.exec(line.slice(cut + 3));
   if (result?.[1] === undefined) throw new Error(`"${line}" has no number as its result`);
   return { worked: workOut(tokensOf(line.slice(0, cut), language), line), printed: printedSpan(result[1]) };
 }
 
-const number = /^(−?\d+(?:\.\d+)?)(\u00a0[^\s()+×÷−^;]+)?/;
+const number = /^(−?\d+(?:\u00a0\d{3})*(?:\.\d+)?)(\u00a0[^\s()+×÷−^;]+)?/;
 
 function tokensOf(text: string, language: Language): readonly Token[] {
   const names = [...language.names].sort((a, b) => b.length - a.length);
@@ -50,7 +55,7 @@ function tokensOf(text: string, language: Language): readonly Token[] {
     const found = number.exec(rest);
     if (found?.[1] !== undefined) {
       const isMeasured = name !== undefined || found[2] !== undefined;
-      const exact = Number(found[1].replace('−', '-'));
+      const exact = numberOf(found[1]);
       tokens.push({ kind: 'number', span: isMeasured ? printedSpan(found[1]) : { low: exact, high: exact } });
       rest = rest.slice(found[0].length);
       continue;

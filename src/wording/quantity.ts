@@ -73,6 +73,14 @@ const us: Readonly<Record<string, Shown>> = {
 /** Between number and unit: a no-break space, which every font has. */
 export const unitSpace = '\u00a0';
 
+/** Between groups of three digits; a narrower one is hardly seen on paper. */
+const digitSpace = unitSpace;
+
+/** Digits of a long whole number in threes, as ISO 80000-1 (2022), 7.3.1 has it: "1 000 000". Decimals stay together. */
+export function grouped(text: string): string {
+  return text.replace(/(?<![\d.])\d{5,}/g, (digits) => digits.replace(/(?<=\d)(?=(?:\d{3})+$)/g, digitSpace));
+}
+
 /** The reader's unit of length in millimetres, for drawings that want round lengths. */
 export function lengthUnit_mm(units: UnitSystem): number {
   return units === 'us' ? 25.4 : 1;

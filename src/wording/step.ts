@@ -1,7 +1,7 @@
 /** A worked step as a line that a pencil can follow: every number after its name, then the result. */
 import type { Quantity, Step } from '../core/plan/figure.ts';
 import { type Catalogue, say } from './catalogue.ts';
-import { precise, unitSpace } from './quantity.ts';
+import { grouped, precise, unitSpace } from './quantity.ts';
 
 /** Name of a term in the reader's language. */
 export type Terms = Readonly<Record<string, { readonly name: string }>>;
@@ -40,7 +40,7 @@ const signs: Readonly<Record<string, string>> = {
 /** A number of a step with its unit, in the units of the core: the steps are worked in litres and millimetres. */
 function worked(of: Quantity, digits: number): string {
   const sign = signs[of.unit] ?? of.unit;
-  const number = precise(of.value, digits);
+  const number = grouped(precise(of.value, digits));
   return sign === '' ? number : `${number}${unitSpace}${sign}`;
 }
 
@@ -95,7 +95,7 @@ export function stepParts(step: Step, catalogue: Catalogue, terms: Terms): StepP
   const named = new Set<string>();
   const parts = (step.formula.match(/[A-Za-z][A-Za-z0-9]*|[^A-Za-z]+/g) ?? []).map((token): StepPart => {
     const symbol = bySign.get(token);
-    if (symbol === undefined) return { kind: 'word', text: token };
+    if (symbol === undefined) return { kind: 'word', text: grouped(token) };
     const first = !named.has(token);
     named.add(token);
     return numberOf(symbol, first ? termName(symbol.term, terms) : '', digits);

@@ -68,7 +68,7 @@ describe('the blanks of the planning worksheet', () => {
     const parts = (await partsOf(await press.toPdf(print))).join(' ');
     const tip = 'Task 4, Fish that the wet media carries:';
     expect(parts).toContain(
-      `P("rounded down (wet media" Form[${tip} wet media in L](field) "L ÷ media for one fish 25 L ) =" ` +
+      `P("rounded down (wet media" Form[${tip} wet media in L](field) "L ÷ media for one fish 25 L) =" ` +
         `Form[${tip} your answer](field))`,
     );
     expect(parts).toContain('P("The fish supplier says" Form[How many fish the fish supplier says](field)');

@@ -4,6 +4,7 @@ import { planOf } from '../../src/core/plan/planOf.ts';
 import {
   amount,
   amountParts,
+  grouped,
   precise,
   range,
   type Side,
@@ -18,6 +19,13 @@ const metric = (value: number, unit: string, side: Side = 'nearest') =>
   amount(value, unit, side, 'metric').replace('\u00a0', ' ');
 const us = (value: number, unit: string, side: Side = 'nearest') =>
   amount(value, unit, side, 'us').replace('\u00a0', ' ');
+
+test('digits of a long whole number stand in threes, decimals together', () => {
+  const spaced = (text: string) => grouped(text).replaceAll('\u00a0', ' ');
+  expect(spaced(' × l ÷ 1000000 + ')).toBe(' × l ÷ 1 000 000 + ');
+  expect(spaced('12345.678901')).toBe('12 345.678901');
+  expect(spaced('9999 0.0050402 273.15')).toBe('9999 0.0050402 273.15');
+});
 
 describe('an amount', () => {
   test('stands with its unit, bound to it by a space that does not break', () => {

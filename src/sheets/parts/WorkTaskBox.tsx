@@ -73,16 +73,28 @@ function Line({ input, numbered, step, parts, result, view }: LineProps) {
       }}
     >
       {parts.map((part, at) => (
-        <Part {...own} part={part} place={{ step, part: at + 1 }} />
+        <Part {...own} part={part} place={{ step, part: at + 1 }} after={spaceAfter(part, parts[at + 1])} />
       ))}
       {result === undefined ? null : (
         <div style={{ display: 'flex', alignItems: 'flex-end', fontWeight: weight.heavy }}>
           <div style={{ display: 'flex', marginRight: mm(1.5) }}>=</div>
-          <Part {...own} part={{ ...result, name: '' } as StepPart} place={{ step, part: 'result' }} />
+          <Part
+            {...own}
+            part={{ ...result, name: '' } as StepPart}
+            place={{ step, part: 'result' }}
+            after={0}
+          />
         </div>
       )}
     </div>
   );
+}
+
+/** No space behind a bracket that opens, nor before one that closes. */
+function spaceAfter(part: StepPart, next: StepPart | undefined): number {
+  const opens = part.kind === 'word' && part.text.endsWith('(');
+  const closes = next?.kind === 'word' && /^[);]/.test(next.text);
+  return opens || closes ? 0 : mm(1.2);
 }
 
 type PartProps = {
@@ -91,16 +103,16 @@ type PartProps = {
   readonly place: BlankPlace;
   readonly part: StepPart;
   readonly view: 'blank' | 'worked';
+  /** Space to the next part. */
+  readonly after: number;
 };
 
-function Part({ input, numbered, place, part, view }: PartProps) {
-  if (part.kind === 'word') {
-    const opens = part.text.endsWith('(');
-    return <div style={{ display: 'flex', marginRight: opens ? 0 : mm(1.2) }}>{part.text.trim()}</div>;
-  }
+function Part({ input, numbered, place, part, view, after }: PartProps) {
+  if (part.kind === 'word')
+    return <div style={{ display: 'flex', marginRight: after }}>{part.text.trim()}</div>;
   const isOpen = view === 'blank' && !ofTheTrade.has(part.term);
   return (
-    <div style={{ display: 'flex', alignItems: 'flex-end', marginRight: mm(1.2) }}>
+    <div style={{ display: 'flex', alignItems: 'flex-end', marginRight: after }}>
       {part.name === '' ? null : <div style={{ display: 'flex', marginRight: mm(1.2) }}>{part.name}</div>}
       {isOpen ? (
         <Blank unit={part.unit} field={stepField(input, numbered, place, part)} />
