@@ -11,8 +11,8 @@ export type BandLimits = {
 
 export type Band = {
   readonly shapes: readonly Shape[];
-  /** Where each limit stands, for the numbers under the bar; limits that coincide are given once. */
-  readonly ticks: readonly { readonly value: number; readonly x: number }[];
+  /** Where each limit stands, counted from 0, for the numbers under the bar; limits that coincide are given once. */
+  readonly ticks: readonly { readonly limit: number; readonly x: number }[];
 };
 
 /** Between two lines; where to act they are crossed, so that a smudge makes nothing of the one into the other. */
@@ -24,7 +24,7 @@ export function band(limits: BandLimits, width: number, height: number): Band {
   const end = 0.16 * width;
   const x = (value: number): number => end + ((value - limits.actBelow) / span) * (width - 2 * end);
   const values = [limits.actBelow, limits.goodFrom, limits.goodTo, limits.actAbove];
-  const ticks = [...new Set(values)].map((value) => ({ value, x: x(value) }));
+  const ticks = [...new Set(values)].map((value) => ({ limit: values.indexOf(value), x: x(value) }));
   return {
     ticks,
     shapes: [

@@ -26,13 +26,14 @@ export function shown(input: SheetInput, key: string): string {
   return amount(found.value, found.unit, found.safeSide, input.units);
 }
 
-/** Two figures as a range. */
+/** Two figures as a range, each end rounded to the side that is safe for it. */
 export function shownRange(input: SheetInput, from: string, until: string): string {
   const low = figureOf(input, from);
   const high = figureOf(input, until);
   if (low === null || high === null) return say(input.words.catalogue, 'words.unknown');
   const ends = { low: low.value, high: high.value };
-  return range(ends, low.unit, 'nearest', input.units, say(input.words.catalogue, 'words.to'));
+  const sides = { low: low.safeSide, high: high.safeSide };
+  return range(ends, low.unit, sides, input.units, say(input.words.catalogue, 'words.to'));
 }
 
 /** The line under the title: fish, beds, tank. */

@@ -105,17 +105,18 @@ export function amount(value: number, unit: string, side: Side, units: UnitSyste
   return sign === '' ? number : `${number}${unitSpace}${sign}`;
 }
 
-/** A range with one unit: "20 to 28 °C"; one number where both ends print alike. */
+/** A range with one unit: "20 to 28 °C"; one number where both ends print alike. Each end may have a safe side of its own. */
 export function range(
   ends: { readonly low: number; readonly high: number },
   unit: string,
-  side: Side,
+  side: Side | { readonly low: Side; readonly high: Side },
   units: UnitSystem,
   to: string,
 ): string {
-  const from = amountParts(ends.low, unit, side, units);
-  const until = amountParts(ends.high, unit, side, units);
-  if (from.number === until.number) return amount(ends.low, unit, side, units);
+  const sides = typeof side === 'string' ? { low: side, high: side } : side;
+  const from = amountParts(ends.low, unit, sides.low, units);
+  const until = amountParts(ends.high, unit, sides.high, units);
+  if (from.number === until.number) return amount(ends.low, unit, sides.low, units);
   const sign = until.sign === '' ? '' : `${unitSpace}${until.sign}`;
   return `${from.number}${unitSpace}${to}${unitSpace}${until.number}${sign}`;
 }

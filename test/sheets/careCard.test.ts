@@ -66,6 +66,15 @@ describe('the front of the care card', () => {
     expect(feed?.size_pt ?? 0).toBeGreaterThan(25);
   });
 
+  test('rounds each limit under the bar of the water’s warmth to its safe side, as everywhere else', async () => {
+    // 32 °C are 89.6 °F: whoever calls at 90 °F calls too late.
+    const input = inputOf(system('kitchen-frame'), 'Letter', 'us');
+    const [front] = await cardPages(input);
+    if (front === undefined) throw new Error('no front');
+    const words = wordsOf(front).map((one) => one.text.replaceAll('\u00a0', ' '));
+    expect(words).toEqual(expect.arrayContaining(['50 °F', '72 °F', '86 °F', '89 °F']));
+  });
+
   test('never shows a child or a sitter how to dose anything', async () => {
     for (const { system: one } of content.systems) {
       const [front] = await cardPages(inputOf(one));

@@ -65,7 +65,7 @@ describe('an amount', () => {
 });
 
 describe('a range', () => {
-  const said = (low: number, high: number, unit: string, side: Side = 'nearest') =>
+  const said = (low: number, high: number, unit: string, side: Parameters<typeof range>[2] = 'nearest') =>
     range({ low, high }, unit, side, 'metric', 'to').replaceAll('\u00a0', ' ');
 
   test('names its unit once', () => {
@@ -80,6 +80,10 @@ describe('a range', () => {
   test('rounds both ends to the same side', () => {
     expect(said(105.9, 135.9, 'L', 'down')).toBe('105 to 135 L');
     expect(said(105.1, 135.1, 'L', 'up')).toBe('106 to 136 L');
+  });
+
+  test('rounds each end to its own side where it has one', () => {
+    expect(said(20.4, 28.6, 'degC', { low: 'up', high: 'down' })).toBe('21 to 28 °C');
   });
 });
 

@@ -180,12 +180,12 @@ function Handwritten({ text, unit }: { text: string; unit: string }) {
   );
 }
 
+/** Where the bar changes, from cold to hot. */
+const limitKeys = ['noFeedBelow_degC', 'goodFrom_degC', 'goodTo_degC', 'callAbove_degC'] as const;
+
 /** Only with fish: a range of theirs. */
 function Temperature({ input }: { input: SheetInput }) {
-  const limits = ['noFeedBelow_degC', 'goodFrom_degC', 'goodTo_degC', 'callAbove_degC'].map((key) =>
-    figureOf(input, key),
-  );
-  const [low, from, until, high] = limits;
+  const [low, from, until, high] = limitKeys.map((key) => figureOf(input, key));
   if (!low || !from || !until || !high) return null;
   const words = {
     range: shownRange(input, 'goodFrom_degC', 'goodTo_degC'),
@@ -199,7 +199,7 @@ function Temperature({ input }: { input: SheetInput }) {
         limits={{ actBelow: low.value, goodFrom: from.value, goodTo: until.value, actAbove: high.value }}
         width={safe.width}
         alt={card(input, 'temperatureAlt', words)}
-        tickText={(value) => amount(value, 'degC', 'nearest', input.units)}
+        tickText={(at) => shown(input, limitKeys[at] ?? '')}
       />
       <Para text={card(input, 'temperatureKey')} />
     </div>

@@ -8,8 +8,8 @@ type Props = {
   readonly limits: BandLimits;
   readonly width: number;
   readonly alt: string;
-  /** The number under each limit, already in the reader's units. */
-  readonly tickText: (value: number) => string;
+  /** What stands under a limit, by its place from cold to hot, from 0. */
+  readonly tickText: (limit: number) => string;
 };
 
 const barHeight = mm(4.6);
@@ -34,7 +34,7 @@ export function TemperatureBar({ limits, width, alt, tickText }: Props) {
             lineHeight: 1.2,
           }}
         >
-          {tickText(tick.value)}
+          {tickText(tick.limit)}
         </div>
       ))}
     </div>
