@@ -1,6 +1,6 @@
 /** @jsxImportSource preact */
 import { BedFields } from './BedFields.tsx';
-import { listAt, textAt, type Tree, withTree } from './draft.ts';
+import { listAt, textAt, type Tree } from './draft.ts';
 import { GroupTroubles } from './fields.tsx';
 import { emptyBed } from './firstDrafts.ts';
 import { focusOn } from './focusOn.ts';
@@ -9,10 +9,10 @@ import { planner } from './words.ts';
 
 /** All beds, in the order in which the water reaches them. */
 export function BedList() {
-  const { content, draft, change } = useForm();
+  const { content, draft, put } = useForm();
   const { catalogue } = content;
   const beds = listAt(draft, ['beds']);
-  const set = (next: readonly Tree[]) => change(withTree(draft, ['beds'], next));
+  const set = (next: readonly Tree[]) => put(['beds'], next);
   const add = () => {
     set([...beds, emptyBed]);
     focusOn(idOf(['beds', beds.length, 'name']));

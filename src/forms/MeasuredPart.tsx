@@ -74,7 +74,14 @@ function ContainerFields({ place, shape, letters }: ContainerProps) {
         />
       ))}
       {shape === 'dipTable' ? (
-        <Rows place={[...place, 'dips']} keys={['depth_mm', 'volume_L']} words="dips" />
+        <Rows place={[...place, 'dips']} words="dips" first="depth_mm">
+          {(row) => (
+            <>
+              <NumberField place={[...row, 'depth_mm']} />
+              <NumberField place={[...row, 'volume_L']} />
+            </>
+          )}
+        </Rows>
       ) : null}
     </>
   );

@@ -3,25 +3,25 @@ import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import { anyTyped, type Place } from './draft.ts';
 import { GroupTroubles } from './fields.tsx';
-import { idOf, useForm } from './form.ts';
+import { formWords, idOf, useFields } from './form.ts';
 import { planner } from './words.ts';
 
 type GroupProps = {
   readonly place: Place;
-  readonly name: 'bucketTest' | 'pipe' | 'timer' | 'curve' | 'air' | 'tap' | 'absence' | 'labels';
+  readonly name: string;
   readonly children: ComponentChildren;
 };
 
 /** Fields that are filled in together or stay empty together. */
 export function OptionalGroup({ place, name, children }: GroupProps) {
-  const { content } = useForm();
+  const form = useFields();
   return (
     <fieldset class="inner" id={idOf(place)} tabIndex={-1}>
       <legend>
-        {planner(content.catalogue, `groups.${name}`)}{' '}
-        <span class="optional">({planner(content.catalogue, 'optional')})</span>
+        {formWords(form, `groups.${name}`)}{' '}
+        <span class="optional">({planner(form.catalogue, 'optional')})</span>
       </legend>
-      {name === 'curve' ? null : <p class="how">{planner(content.catalogue, `intro.${name}`)}</p>}
+      {name === 'curve' ? null : <p class="how">{formWords(form, `intro.${name}`)}</p>}
       <GroupTroubles place={place} />
       {children}
     </fieldset>
@@ -29,7 +29,7 @@ export function OptionalGroup({ place, name, children }: GroupProps) {
 }
 
 type MoreProps = {
-  readonly name: 'pump' | 'water' | 'labels';
+  readonly name: string;
   /** What is folded away; it stands open where something is typed in it. */
   readonly holds: readonly Place[];
   readonly children: ComponentChildren;
@@ -37,13 +37,13 @@ type MoreProps = {
 
 /** Measures that only some people have, folded away. */
 export function More({ name, holds, children }: MoreProps) {
-  const { content, draft } = useForm();
+  const form = useFields();
   // Once open it stays so, for it must not shut on whoever has just emptied a field in it.
   const open = useRef(false);
-  open.current ||= holds.some((place) => anyTyped(draft, place));
+  open.current ||= holds.some((place) => anyTyped(form.draft, place));
   return (
     <details class="more" open={open.current}>
-      <summary>{planner(content.catalogue, `more.${name}`)}</summary>
+      <summary>{formWords(form, `more.${name}`)}</summary>
       {children}
     </details>
   );

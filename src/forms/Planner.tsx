@@ -2,9 +2,9 @@
 /** The planner: form on one side, card on the other. */
 import { useState } from 'preact/hooks';
 import { Downloads } from './Downloads.tsx';
-import { unitsOf, withText } from './draft.ts';
+import { unitsOf, withText, withTree } from './draft.ts';
 import { Figures } from './Figures.tsx';
-import { type Form, FormProvider } from './form.ts';
+import { FieldsProvider, type Form, FormProvider } from './form.ts';
 import type { PlannerContent } from './messages.ts';
 import { PlannerForm } from './PlannerForm.tsx';
 import { PreviewBar } from './PreviewBar.tsx';
@@ -28,31 +28,36 @@ export function Planner({ content, session, offline }: PlannerProps) {
   const { catalogue } = content;
   const form: Form = {
     content,
+    catalogue,
+    block: 'planner',
     draft: view.now,
     units: unitsOf(view.now),
     troubles: view.troubles,
     edit: (place, text) => session.edit(withText(session.view().now, place, text)),
+    put: (place, tree) => session.edit(withTree(session.view().now, place, tree)),
     change: session.edit,
   };
   return (
-    <FormProvider value={form}>
-      <PreviewBar view={view} shown={shown} onShow={show} />
-      <div class={`desk shows-${shown}`}>
-        <div class="form">
-          <Toolbar view={view} session={session} />
-          <ProblemSummary />
-          <form aria-label={planner(catalogue, 'form')} onSubmit={(event) => event.preventDefault()}>
-            <PlannerForm />
-          </form>
-          <p class="quiet">{planner(catalogue, 'kept')}</p>
+    <FieldsProvider value={form}>
+      <FormProvider value={form}>
+        <PreviewBar view={view} shown={shown} onShow={show} />
+        <div class={`desk shows-${shown}`}>
+          <div class="form">
+            <Toolbar view={view} session={session} />
+            <ProblemSummary />
+            <form aria-label={planner(catalogue, 'form')} onSubmit={(event) => event.preventDefault()}>
+              <PlannerForm />
+            </form>
+            <p class="quiet">{planner(catalogue, 'kept')}</p>
+          </div>
+          <section class="output" id="output" aria-label={planner(catalogue, 'output')} tabIndex={-1}>
+            <SheetView view={view} />
+            <Downloads view={view} session={session} />
+            <Figures view={view} />
+          </section>
         </div>
-        <section class="output" id="output" aria-label={planner(catalogue, 'output')} tabIndex={-1}>
-          <SheetView view={view} />
-          <Downloads view={view} session={session} />
-          <Figures view={view} />
-        </section>
-      </div>
-      <StatusLine view={view} offline={offline} />
-    </FormProvider>
+        <StatusLine view={view} offline={offline} />
+      </FormProvider>
+    </FieldsProvider>
   );
 }

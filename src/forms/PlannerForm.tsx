@@ -1,12 +1,13 @@
 /** @jsxImportSource preact */
 /** The whole form, one column, in the order in which somebody walks round a system with a tape measure. */
-import type { ComponentChildren } from 'preact';
 import { BedList } from './BedList.tsx';
+import { CheckBox } from './CheckBox.tsx';
 import { type PartName, textAt, withPart } from './draft.ts';
 import { inUnits } from './draftOf.ts';
-import { ChoiceField, DayField, GroupTroubles, NumberField, TextField } from './fields.tsx';
-import { idOf, useForm } from './form.ts';
+import { ChoiceField, DayField, NumberField, TextField } from './fields.tsx';
+import { useForm } from './form.ts';
 import { More, OptionalGroup } from './OptionalGroup.tsx';
+import { Part, type PartProps } from './Part.tsx';
 import { PumpFields } from './PumpFields.tsx';
 import { VesselFields } from './VesselFields.tsx';
 import { WaterFields } from './WaterFields.tsx';
@@ -97,42 +98,17 @@ function FishFields() {
   );
 }
 
-type PartProps = {
-  readonly name: 'system' | 'tank' | 'sump' | 'pump' | 'fish' | 'water';
-  readonly intro?: string;
-  readonly children: ComponentChildren;
-};
-
-function Part({ name, intro, children }: PartProps) {
-  const { content } = useForm();
-  return (
-    <fieldset class="part" id={idOf([name])} tabIndex={-1}>
-      <legend>
-        <h2>{planner(content.catalogue, `groups.${name}`)}</h2>
-      </legend>
-      {intro === undefined ? null : <p class="how">{planner(content.catalogue, `intro.${intro}`)}</p>}
-      <GroupTroubles place={[name]} />
-      {children}
-    </fieldset>
-  );
-}
-
 /** A part that a system may do without; what was typed in it comes back with it. */
 function PartOrNot({ name, children, ...rest }: PartProps & { readonly name: PartName }) {
   const { content, draft, change } = useForm();
   const there = draft.parts[name] === 'there';
   return (
     <Part name={name} {...rest}>
-      <label class="check">
-        <input
-          type="checkbox"
-          checked={there}
-          onChange={(event) =>
-            change(withPart(draft, name, event.currentTarget.checked ? 'there' : 'leftOut'))
-          }
-        />
-        <span>{planner(content.catalogue, `parts.${name}`)}</span>
-      </label>
+      <CheckBox
+        text={planner(content.catalogue, `parts.${name}`)}
+        checked={there ? 'yes' : 'no'}
+        set={(next) => change(withPart(draft, name, next === 'yes' ? 'there' : 'leftOut'))}
+      />
       {there ? children : null}
     </Part>
   );

@@ -1,11 +1,11 @@
 /** @jsxImportSource preact */
 /** Everything that is in the way of a card, each a way to its field. Never takes the focus by itself. */
-import { useForm, idOf } from './form.ts';
+import { idOf, useFields } from './form.ts';
 import type { Trouble } from './troubles.ts';
 import { labelOf, planner } from './words.ts';
 
 export function ProblemSummary() {
-  const { troubles } = useForm();
+  const { troubles } = useFields();
   const wrong = troubles.filter(({ kind }) => kind === 'wrong');
   const empty = troubles.filter(({ kind }) => kind === 'empty');
   return (
@@ -19,7 +19,7 @@ export function ProblemSummary() {
 type ListProps = { readonly troubles: readonly Trouble[] };
 
 function WrongList({ troubles }: ListProps) {
-  const { catalogue } = useForm().content;
+  const { catalogue } = useFields();
   return (
     <section class="summary wrong" aria-labelledby="wrong-title">
       <h2 id="wrong-title">{planner(catalogue, 'problems.title', { count: String(troubles.length) })}</h2>
@@ -36,14 +36,14 @@ function WrongList({ troubles }: ListProps) {
 
 /** Closed at first: whoever starts with empty fields knows that they are empty. */
 function EmptyList({ troubles }: ListProps) {
-  const { catalogue } = useForm().content;
+  const form = useFields();
   return (
     <details class="summary">
-      <summary>{planner(catalogue, 'problems.empty', { count: String(troubles.length) })}</summary>
+      <summary>{planner(form.catalogue, 'problems.empty', { count: String(troubles.length) })}</summary>
       <ul>
         {troubles.map(({ place }) => (
           <li key={place.join('.')}>
-            <FieldLink place={place} text={labelOf(place, catalogue)} />
+            <FieldLink place={place} text={labelOf(place, form)} />
           </li>
         ))}
       </ul>

@@ -26,7 +26,14 @@ export function PumpFields() {
         <NumberField place={at('power_W')} need="optional" />
         <NumberField place={['pricePerKWh']} need="optional" />
         <OptionalGroup place={at('curve')} name="curve">
-          <Rows place={at('curve')} keys={['flow_L_h', 'head_m']} words="curve" />
+          <Rows place={at('curve')} words="curve" first="flow_L_h">
+            {(row) => (
+              <>
+                <NumberField place={[...row, 'flow_L_h']} />
+                <NumberField place={[...row, 'head_m']} />
+              </>
+            )}
+          </Rows>
         </OptionalGroup>
         <OptionalGroup place={at('pipe')} name="pipe">
           <NumberField place={at('pipe', 'bore_mm')} />

@@ -1,47 +1,53 @@
 /** @jsxImportSource preact */
-/** A list of equal rows: the dips of a container, the points of a pump's curve. */
-import { listAt, type Place, type Tree, withTree } from './draft.ts';
-import { GroupTroubles, NumberField } from './fields.tsx';
+/** A list of equal rows: the dips of a container, the points of a pump's curve, the beds of a season. */
+import type { ComponentChildren } from 'preact';
+import { listAt, type Place, type Tree } from './draft.ts';
+import { GroupTroubles } from './fields.tsx';
 import { focusOn } from './focusOn.ts';
-import { idOf, useForm } from './form.ts';
-import { planner } from './words.ts';
+import { formWords, idOf, useFields } from './form.ts';
 
 type RowsProps = {
   readonly place: Place;
-  readonly keys: readonly string[];
-  /** Its words: `intro`, `add` and `remove` under this name. */
-  readonly words: 'dips' | 'curve';
+  /** Its words under `rows`: `intro`, `row`, `add` and `remove`. */
+  readonly words: string;
+  /** The field of a new row in which typing goes on. */
+  readonly first: string;
+  /** What a new row begins with. */
+  readonly fresh?: Tree;
+  readonly children: (row: Place) => ComponentChildren;
 };
 
-export function Rows({ place, keys, words }: RowsProps) {
-  const { content, draft, change } = useForm();
-  const { catalogue } = content;
-  const rows = listAt(draft, place);
-  const set = (next: readonly Tree[]) => change(withTree(draft, place, next));
+export function Rows({ place, words, first, fresh = {}, children }: RowsProps) {
+  const form = useFields();
+  const rows = listAt(form.draft, place);
+  const said = (key: string, index = 0) =>
+    formWords(form, `rows.${words}.${key}`, { number: `${index + 1}` });
   const add = () => {
-    set([...rows, {}]);
-    focusOn(idOf([...place, rows.length, keys[0] ?? '']));
+    form.put(place, [...rows, fresh]);
+    focusOn(idOf([...place, rows.length, first]));
   };
   const remove = (at: number) => {
-    set(rows.filter((_, index) => index !== at));
+    form.put(
+      place,
+      rows.filter((_, index) => index !== at),
+    );
     focusOn(`${idOf(place)}-add`);
   };
   return (
     <div class="rows" id={idOf(place)} tabIndex={-1}>
-      <p class="how">{planner(catalogue, `rows.${words}.intro`)}</p>
+      <p class="how">{said('intro')}</p>
       <GroupTroubles place={place} />
       {rows.map((_, index) => (
-        <div class="row-of-fields" key={index}>
-          {keys.map((key) => (
-            <NumberField key={key} place={[...place, index, key]} />
-          ))}
+        <fieldset class="row-of-fields" key={index} id={idOf([...place, index])} tabIndex={-1}>
+          <legend class="unseen">{said('row', index)}</legend>
+          {children([...place, index])}
           <button type="button" class="plain" onClick={() => remove(index)}>
-            {planner(catalogue, `rows.${words}.remove`, { number: String(index + 1) })}
+            {said('remove', index)}
           </button>
-        </div>
+        </fieldset>
       ))}
       <button type="button" id={`${idOf(place)}-add`} onClick={add}>
-        {planner(catalogue, `rows.${words}.add`)}
+        {said('add')}
       </button>
     </div>
   );

@@ -14,6 +14,9 @@ export type Place = readonly (string | number)[];
 /** Parts that a system may have or not. What was typed in them stays while they are left out. */
 export type PartName = 'sump' | 'pump' | 'fish';
 
+/** Whatever a form holds besides, its fields are such a tree. */
+export type Fields = { readonly fields: Tree };
+
 export type Draft = {
   /** Raised when an older page could no longer read what a newer one keeps. */
   readonly version: 1;
@@ -37,18 +40,18 @@ function treeAt(tree: Tree, place: Place): Tree | undefined {
 }
 
 /** The text of a field; empty where nothing was ever typed. */
-export function textAt(draft: Draft, place: Place): string {
+export function textAt(draft: Fields, place: Place): string {
   const found = treeAt(draft.fields, place);
   return isTyped(found) ? found.text : '';
 }
 
-export function listAt(draft: Draft, place: Place): readonly Tree[] {
+export function listAt(draft: Fields, place: Place): readonly Tree[] {
   const found = treeAt(draft.fields, place);
   return Array.isArray(found) ? found : [];
 }
 
 /** Whether anything is typed at a place or below it. */
-export function anyTyped(draft: Draft, place: Place): boolean {
+export function anyTyped(draft: Fields, place: Place): boolean {
   const found = treeAt(draft.fields, place);
   return found !== undefined && holdsText(found);
 }
@@ -58,7 +61,7 @@ function holdsText(tree: Tree): boolean {
 }
 
 /** The draft with another tree at a place. */
-export function withTree(draft: Draft, place: Place, tree: Tree): Draft {
+export function withTree<D extends Fields>(draft: D, place: Place, tree: Tree): D {
   return { ...draft, fields: put(draft.fields, place, tree) };
 }
 
@@ -72,7 +75,7 @@ export function withPart(draft: Draft, name: PartName, is: 'there' | 'leftOut'):
   return { ...draft, parts: { ...draft.parts, [name]: is } };
 }
 
-export function unitsOf(draft: Draft): UnitSystem {
+export function unitsOf(draft: Fields): UnitSystem {
   return textAt(draft, ['sheet', 'units']) === 'us' ? 'us' : 'metric';
 }
 

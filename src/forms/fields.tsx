@@ -2,7 +2,8 @@
 /** The kinds of field of which the form is made. Each says what to measure, and carries its own problems. */
 import type { ComponentChildren } from 'preact';
 import { type Place, textAt } from './draft.ts';
-import { idOf, useForm } from './form.ts';
+import { type Described, FieldFrame } from './FieldFrame.tsx';
+import { idOf, useFields } from './form.ts';
 import { troublesAt } from './troubles.ts';
 import { signOf } from './typedNumber.ts';
 import { howOf, labelOf, planner } from './words.ts';
@@ -18,7 +19,7 @@ type FieldProps = {
 };
 
 export function NumberField(props: FieldProps) {
-  const { draft, units, edit } = useForm();
+  const { draft, units, edit } = useFields();
   const { place } = props;
   const key = String(place.at(-1));
   const sign = signOf(key, units);
@@ -63,7 +64,7 @@ export function DayField(props: FieldProps) {
 }
 
 function LineField({ kind, ...props }: FieldProps & { readonly kind: 'text' | 'date' }) {
-  const { draft, edit } = useForm();
+  const { draft, edit } = useFields();
   return (
     <Field {...props}>
       {(described) => (
@@ -89,7 +90,7 @@ type ChoiceProps = FieldProps & {
 };
 
 export function ChoiceField({ choices, onChoose, ...props }: ChoiceProps) {
-  const { draft, edit, content } = useForm();
+  const { draft, edit, catalogue } = useFields();
   const chosen = textAt(draft, props.place);
   const known = choices.some(({ value }) => value === chosen);
   return (
@@ -100,9 +101,7 @@ export function ChoiceField({ choices, onChoose, ...props }: ChoiceProps) {
           value={chosen}
           onChange={({ currentTarget: { value } }) => (onChoose ? onChoose(value) : edit(props.place, value))}
         >
-          {known ? null : (
-            <option value={chosen}>{chosen || planner(content.catalogue, 'choices.choose')}</option>
-          )}
+          {known ? null : <option value={chosen}>{chosen || planner(catalogue, 'choices.choose')}</option>}
           {choices.map(({ value, text }) => (
             <option key={value} value={value}>
               {text}
@@ -114,49 +113,33 @@ export function ChoiceField({ choices, onChoose, ...props }: ChoiceProps) {
   );
 }
 
-type Described = {
-  readonly id: string;
-  readonly 'aria-describedby': string;
-  readonly 'aria-invalid': 'true' | 'false';
-};
-
 type FrameProps = FieldProps & { readonly children: (described: Described) => ComponentChildren };
 
-/** Label, what to measure and how, the control, and what is wrong with it. */
+/** A field by its place: words and troubles are looked up for it. */
 function Field({ place, need, letter, variant, children }: FrameProps) {
-  const { content, troubles } = useForm();
-  const { catalogue } = content;
-  const id = idOf(place);
-  const wrong = troublesAt(troubles, place);
-  const invalid = wrong.some(({ kind }) => kind === 'wrong');
-  const described: Described = {
-    id,
-    'aria-describedby': wrong.length > 0 ? `${id}-how ${id}-trouble` : `${id}-how`,
-    'aria-invalid': invalid ? 'true' : 'false',
-  };
+  const form = useFields();
+  const label = (
+    <>
+      {letter === undefined ? null : <span class="letter">{letter}</span>}
+      {labelOf(place, form)}
+      {need === 'optional' ? <span class="optional"> ({planner(form.catalogue, 'optional')})</span> : null}
+    </>
+  );
   return (
-    <div class="field">
-      <label for={id}>
-        {letter === undefined ? null : <span class="letter">{letter}</span>}
-        {labelOf(place, catalogue)}
-        {need === 'optional' ? <span class="optional"> ({planner(catalogue, 'optional')})</span> : null}
-      </label>
-      <p class="how" id={`${id}-how`}>
-        {howOf(place, catalogue, variant)}
-      </p>
-      {children(described)}
-      {wrong.length === 0 ? null : (
-        <p class={invalid ? 'trouble wrong' : 'trouble'} id={`${id}-trouble`}>
-          {wrong.map(({ sentence }) => sentence).join(' ')}
-        </p>
-      )}
-    </div>
+    <FieldFrame
+      id={idOf(place)}
+      label={label}
+      how={howOf(place, form, variant)}
+      troubles={troublesAt(form.troubles, place)}
+    >
+      {children}
+    </FieldFrame>
   );
 }
 
 /** What is wrong with a group as a whole. */
 export function GroupTroubles({ place }: { readonly place: Place }) {
-  const { troubles } = useForm();
+  const { troubles } = useFields();
   return (
     <>
       {troublesAt(troubles, place).map(({ kind, sentence }) => (

@@ -1,8 +1,9 @@
-/** The words of the planner: labels and how-to of a field, and every other sentence of the page. */
+/** The words of a form: labels and how-to of a field, and every other sentence of the planner. */
 import type { Catalogue } from '../wording/catalogue.ts';
 import { say } from '../wording/catalogue.ts';
-import { fieldWords } from '../wording/problemField.ts';
+import { fieldWords, withMonth } from '../wording/problemField.ts';
 import type { Place } from './draft.ts';
+import type { FieldForm } from './form.ts';
 
 export function planner(
   catalogue: Catalogue,
@@ -12,14 +13,19 @@ export function planner(
   return say(catalogue, `planner.${key}`, values);
 }
 
-export function labelOf(place: Place, catalogue: Catalogue): string {
-  return longest('labels', namesOf(place), catalogue) ?? fieldWords(place, catalogue).name;
+type Words = Pick<FieldForm, 'catalogue' | 'block'>;
+
+export function labelOf(place: Place, { catalogue, block }: Words): string {
+  const label = longest([block, 'labels'], namesOf(place), catalogue) ?? fieldWords(place, catalogue).name;
+  return withMonth(label, place, catalogue);
 }
 
 /** What to measure and how. `variant` goes before the key where the same field is measured in another way. */
-export function howOf(place: Place, catalogue: Catalogue, variant?: string): string {
+export function howOf(place: Place, { catalogue, block }: Words, variant?: string): string {
   const names = variant === undefined ? [] : [`${variant}.${String(place.at(-1))}`];
-  return longest('hows', [...names, ...namesOf(place)], catalogue) ?? fieldWords(place, catalogue).how;
+  return (
+    longest([block, 'hows'], [...names, ...namesOf(place)], catalogue) ?? fieldWords(place, catalogue).how
+  );
 }
 
 /** `beds.container.depth_mm`, `container.depth_mm`, `depth_mm`. */
@@ -28,9 +34,13 @@ function namesOf(place: Place): readonly string[] {
   return keys.map((_, from) => keys.slice(from).join('.'));
 }
 
-function longest(group: string, names: readonly string[], catalogue: Catalogue): string | null {
-  const block = catalogue['planner'];
-  const words = typeof block === 'object' ? block[group] : undefined;
+function longest(
+  [block, group]: readonly [string, string],
+  names: readonly string[],
+  catalogue: Catalogue,
+): string | null {
+  const all = catalogue[block];
+  const words = typeof all === 'object' ? all[group] : undefined;
   if (typeof words !== 'object') return null;
   const found = names.map((name) => words[name]).find((text) => typeof text === 'string');
   return typeof found === 'string' ? found : null;

@@ -1,5 +1,5 @@
 import type { Problem } from '../core/problem.ts';
-import type { Catalogue } from './catalogue.ts';
+import { type Catalogue, say } from './catalogue.ts';
 
 export type FieldWords = {
   /** What the field is called, to begin a sentence with. */
@@ -19,5 +19,15 @@ export function fieldWords(place: Problem['place'], catalogue: Catalogue): Field
   const words = fields[found];
   if (typeof words !== 'object') return { name: '', how: '' };
   const { name, how } = words;
-  return { name: typeof name === 'string' ? name : '', how: typeof how === 'string' ? how : '' };
+  return {
+    name: typeof name === 'string' ? withMonth(name, place, catalogue) : '',
+    how: typeof how === 'string' ? how : '',
+  };
+}
+
+/** "Nights, Mar" for the third of twelve figures; every other name as it is. */
+export function withMonth(name: string, place: Problem['place'], catalogue: Catalogue): string {
+  const [key, month] = place.slice(-2);
+  if (typeof month !== 'number' || typeof key !== 'string' || !key.endsWith('_degC')) return name;
+  return `${name}, ${say(catalogue, `months.${String(month + 1).padStart(2, '0')}`)}`;
 }

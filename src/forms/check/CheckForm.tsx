@@ -2,6 +2,7 @@
 /** Which sheet it is: by its number, or by the containers that were measured. */
 import { levels } from '../../core/workshop/exercise.ts';
 import { type Catalogue, say } from '../../wording/catalogue.ts';
+import { FieldFrame } from '../FieldFrame.tsx';
 
 export type CheckDraft = {
   readonly number: string;
@@ -48,31 +49,25 @@ type TextProps = Props & { readonly name: 'number' | 'containers'; readonly inpu
 
 function Text({ catalogue, draft, wrong, change, name, inputMode }: TextProps) {
   const words = (key: string) => say(catalogue, `check.${name}.${key}`);
-  const id = `check-${name}`;
-  const isWrong = wrong[name].length > 0;
   return (
-    <div class="field">
-      <label for={id}>{words('label')}</label>
-      <p class="how" id={`${id}-how`}>
-        {words('how')}
-      </p>
-      <input
-        id={id}
-        type="text"
-        inputMode={inputMode}
-        autoComplete="off"
-        spellcheck={false}
-        class="line"
-        value={draft[name]}
-        aria-describedby={`${id}-how${isWrong ? ` ${id}-wrong` : ''}`}
-        aria-invalid={isWrong}
-        onInput={({ currentTarget: { value } }) => change({ ...draft, [name]: value })}
-      />
-      {isWrong ? (
-        <p class="trouble wrong" id={`${id}-wrong`}>
-          {wrong[name].join(' ')}
-        </p>
-      ) : null}
-    </div>
+    <FieldFrame
+      id={`check-${name}`}
+      label={words('label')}
+      how={words('how')}
+      troubles={wrong[name].map((sentence) => ({ kind: 'wrong', sentence }))}
+    >
+      {(described) => (
+        <input
+          {...described}
+          type="text"
+          inputMode={inputMode}
+          autoComplete="off"
+          spellcheck={false}
+          class="line"
+          value={draft[name]}
+          onInput={({ currentTarget: { value } }) => change({ ...draft, [name]: value })}
+        />
+      )}
+    </FieldFrame>
   );
 }

@@ -3,6 +3,7 @@
 import { levels } from '../../core/workshop/exercise.ts';
 import { type WorkshopPart, workshopParts } from '../../sheets/handouts/workshopPrint.ts';
 import { type Catalogue, say } from '../../wording/catalogue.ts';
+import { FieldFrame } from '../FieldFrame.tsx';
 import { type ClassDraft, type FieldName, fieldNames } from './classDraft.ts';
 
 const choices: Partial<Readonly<Record<FieldName, readonly string[]>>> = {
@@ -54,34 +55,31 @@ type FieldProps = {
 };
 
 function Field({ catalogue, name, value, edit }: FieldProps) {
-  const id = `class-${name}`;
   const words = (key: string) => say(catalogue, `class.fields.${name}.${key}`);
   const own = choices[name];
-  const shared = { id, 'aria-describedby': `${id}-how`, value };
   return (
-    <div class="field">
-      <label for={id}>{words('label')}</label>
-      <p class="how" id={`${id}-how`}>
-        {words('how')}
-      </p>
-      {own === undefined ? (
-        <input
-          {...shared}
-          class="line"
-          type={name === 'date' ? 'date' : 'text'}
-          autoComplete="off"
-          onInput={({ currentTarget }) => edit(currentTarget.value)}
-        />
-      ) : (
-        <select {...shared} onChange={({ currentTarget }) => edit(currentTarget.value)}>
-          {own.map((choice) => (
-            <option key={choice} value={choice}>
-              {say(catalogue, `class.choices.${name}.${choice}`)}
-            </option>
-          ))}
-        </select>
-      )}
-    </div>
+    <FieldFrame id={`class-${name}`} label={words('label')} how={words('how')} troubles={[]}>
+      {(described) =>
+        own === undefined ? (
+          <input
+            {...described}
+            class="line"
+            type={name === 'date' ? 'date' : 'text'}
+            autoComplete="off"
+            value={value}
+            onInput={({ currentTarget }) => edit(currentTarget.value)}
+          />
+        ) : (
+          <select {...described} value={value} onChange={({ currentTarget }) => edit(currentTarget.value)}>
+            {own.map((choice) => (
+              <option key={choice} value={choice}>
+                {say(catalogue, `class.choices.${name}.${choice}`)}
+              </option>
+            ))}
+          </select>
+        )
+      }
+    </FieldFrame>
   );
 }
 
