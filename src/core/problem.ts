@@ -91,6 +91,10 @@ export const problemCodes = [
   'pumpCurveOrder',
   'seasonLong',
   'sameCrop',
+  'outsideSeason',
+  'weekTwice',
+  'nightAboveMean',
+  'missedLater',
   // a roster
   'rosterColumnUnknown',
   'rosterColumnTwice',

@@ -6,7 +6,8 @@ import { type PartName, textAt, withPart } from './draft.ts';
 import { inUnits } from './draftOf.ts';
 import { ChoiceField, DayField, NumberField, TextField } from './fields.tsx';
 import { useForm } from './form.ts';
-import { More, OptionalGroup } from './OptionalGroup.tsx';
+import { LabelFields } from './LabelFields.tsx';
+import { OptionalGroup } from './OptionalGroup.tsx';
 import { Part, type PartProps } from './Part.tsx';
 import { PumpFields } from './PumpFields.tsx';
 import { VesselFields } from './VesselFields.tsx';
@@ -37,12 +38,6 @@ export function PlannerForm() {
   );
 }
 
-/** In the order in which somebody measures a sheet of labels. */
-const labelFields = [
-  ...['columns', 'rows', 'labelWidth_mm', 'labelHeight_mm', 'left_mm', 'top_mm'],
-  ...['across_mm', 'down_mm', 'used'],
-];
-
 function SystemPart() {
   const { content, draft, change } = useForm();
   const choices = (field: string, values: readonly string[]) =>
@@ -57,17 +52,7 @@ function SystemPart() {
         onChoose={(value) => change(inUnits(draft, value === 'us' ? 'us' : 'metric'))}
       />
       <ChoiceField place={['sheet', 'paper']} choices={choices('paper', ['A4', 'Letter'])} />
-      <More name="labels" holds={[['labels']]}>
-        <OptionalGroup place={['labels']} name="labels">
-          {labelFields.map((key) => (
-            <NumberField
-              key={key}
-              place={['labels', key]}
-              {...(key === 'used' ? { need: 'optional' as const } : {})}
-            />
-          ))}
-        </OptionalGroup>
-      </More>
+      <LabelFields />
     </Part>
   );
 }

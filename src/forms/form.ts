@@ -2,7 +2,7 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Catalogue } from '../wording/catalogue.ts';
-import { say } from '../wording/catalogue.ts';
+import { hasSentence, say } from '../wording/catalogue.ts';
 import type { UnitSystem } from '../wording/quantity.ts';
 import type { Draft, Fields, Place, Tree } from './draft.ts';
 import type { PlannerContent } from './messages.ts';
@@ -47,13 +47,14 @@ export function useForm(): Form {
   return form;
 }
 
-/** A sentence of this form. */
+/** A sentence of this form; of the planner, where forms share it. */
 export function formWords(
   { catalogue, block }: FieldForm,
   key: string,
   values: Readonly<Record<string, string>> = {},
 ): string {
-  return say(catalogue, `${block}.${key}`, values);
+  const own = `${block}.${key}`;
+  return say(catalogue, hasSentence(catalogue, own) ? own : `planner.${key}`, values);
 }
 
 /** The id of a field or of a group of fields. */

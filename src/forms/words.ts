@@ -34,14 +34,18 @@ function namesOf(place: Place): readonly string[] {
   return keys.map((_, from) => keys.slice(from).join('.'));
 }
 
+/** The words of the form itself, else those of the planner. */
 function longest(
   [block, group]: readonly [string, string],
   names: readonly string[],
   catalogue: Catalogue,
 ): string | null {
-  const all = catalogue[block];
-  const words = typeof all === 'object' ? all[group] : undefined;
-  if (typeof words !== 'object') return null;
-  const found = names.map((name) => words[name]).find((text) => typeof text === 'string');
-  return typeof found === 'string' ? found : null;
+  for (const of of [block, 'planner']) {
+    const all = catalogue[of];
+    const words = typeof all === 'object' ? all[group] : undefined;
+    if (typeof words !== 'object') continue;
+    const found = names.map((name) => words[name]).find((text) => typeof text === 'string');
+    if (typeof found === 'string') return found;
+  }
+  return null;
 }

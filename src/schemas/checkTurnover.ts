@@ -1,6 +1,7 @@
 /** Checks on a season that need more than one field, or a file of crops or climates. */
-import { dayNumber_d, dayOf } from '../core/calendar.ts';
 import type { Problem } from '../core/problem.ts';
+import { checkPulses } from './checkPulses.ts';
+import { dayAt_d, inOrder } from './dayOrder.ts';
 import { type CropFacts, entry } from './facts.ts';
 import { type Path, valueAt } from './schemaAt.ts';
 import { referenceProblem } from './toSystem.ts';
@@ -16,6 +17,8 @@ export function checkTurnover(raw: unknown, facts: CropFacts): readonly Problem[
     ...tooLong(raw),
     ...many(raw, 'holidays').flatMap((_, index) => inOrder(raw, ['holidays', index])),
     ...many(raw, 'wishes').flatMap((_, index) => wishProblems(raw, ['wishes', index], facts)),
+    ...checkPulses(raw, ['pulses']),
+    ...warmNights(raw),
     ...twice(raw),
   ];
 }
@@ -34,30 +37,29 @@ function climateProblems(raw: unknown, { climates }: CropFacts): readonly Proble
   return valueAt(raw, ['own']) === undefined ? [{ code: 'missing', place: ['climate'] }] : [];
 }
 
-function inOrder(raw: unknown, place: Path): readonly Problem[] {
-  const from = valueAt(raw, [...place, 'from']);
-  const to = valueAt(raw, [...place, 'to']);
-  if (typeof from !== 'string' || typeof to !== 'string' || dayOf(from) === null || dayOf(to) === null)
-    return [];
-  return dayNumber_d(to) < dayNumber_d(from)
-    ? [{ code: 'dayOrder', place: [...place, 'to'], given: to, other: from }]
-    : [];
-}
-
 function tooLong(raw: unknown): readonly Problem[] {
-  const [from, to] = ['from', 'to'].map((key) => valueAt(raw, ['season', key]));
-  if (typeof from !== 'string' || typeof to !== 'string' || dayOf(from) === null || dayOf(to) === null)
-    return [];
-  const days = dayNumber_d(to) - dayNumber_d(from) + 1;
+  const [from_d, to_d] = ['from', 'to'].map((key) => dayAt_d(raw, ['season', key]));
+  if (typeof from_d !== 'number' || typeof to_d !== 'number') return [];
+  const days = to_d - from_d + 1;
   return days > longest_d
     ? [{ code: 'seasonLong', place: ['season', 'to'], given: String(days), max: longest_d }]
     : [];
 }
 
+/** Nights above the mean of the day: the two were mixed up, or one digit is wrong. */
+function warmNights(raw: unknown): readonly Problem[] {
+  return Array.from({ length: 12 }, (_, month) => month).flatMap((month) => {
+    const [mean, night] = ['mean_degC', 'night_degC'].map((key) => valueAt(raw, ['own', key, month]));
+    if (typeof mean !== 'number' || typeof night !== 'number' || night <= mean) return [];
+    const place = ['own', 'night_degC', month];
+    return [{ code: 'nightAboveMean' as const, place, given: String(night), max: mean, unit: 'degC' }];
+  });
+}
+
 function wishProblems(raw: unknown, place: Path, { crops }: CropFacts): readonly Problem[] {
   const name = valueAt(raw, [...place, 'crop']);
   const unit = valueAt(raw, [...place, 'unit']);
-  const order = inOrder(raw, place);
+  const order = [...inOrder(raw, place), ...checkPulses(raw, [...place, 'pulses'])];
   if (typeof name !== 'string') return order;
   const crop = entry(crops, name);
   if (crop === undefined) return [...order, referenceProblem(name, [...place, 'crop'], Object.keys(crops))];

@@ -7,6 +7,7 @@ import type { Problem } from '../core/problem.ts';
 import { placesOf } from '../core/turnover/bedPlaces.ts';
 import type { Holiday, TurnoverBed, TurnoverTask, Wish } from '../core/turnover/turnover.ts';
 import { checkTurnover } from './checkTurnover.ts';
+import { monthsOf } from './climate.ts';
 import { type CropFacts, entry } from './facts.ts';
 import { problemsBySchema } from './issues.ts';
 import { checkLabels } from './labels.ts';
@@ -52,7 +53,7 @@ function taskOf(file: TurnoverFile, facts: CropFacts): TurnoverTask {
     beds: file.beds.map((bed) => bedOf(bed, file.place_mm)),
     place_mm: file.place_mm,
     nurseryCells: file.nursery.cells ?? null,
-    wishes: file.wishes.map((wish) => wishOf(wish, { weeks, weekOf, holidays, facts })),
+    wishes: file.wishes.map((wish) => wishOf(wish, { weeks, weekOf, holidays, pulses: file.pulses, facts })),
     ...{ rotation: file.rotation, rest_d: file.rest_d, feed_g_d: file.feed_g_d ?? null },
   };
 }
@@ -71,9 +72,8 @@ function placeOf(
     return { place: { latitude, mean_degC, night_degC, ...more }, placeName: own.name };
   }
   if (!climate) throw new Error(`climate ${file.climate} was checked but is not there`);
-  const { latitude, min_degC, max_degC, name } = climate;
-  const mean_degC = min_degC.map((min, month) => (min + (max_degC[month] ?? min)) / 2);
-  return { place: { latitude, mean_degC, night_degC: min_degC, ...more }, placeName: name };
+  const { latitude, name } = climate;
+  return { place: { latitude, ...monthsOf(climate), ...more }, placeName: name };
 }
 
 function bedOf(
@@ -88,19 +88,29 @@ type Season = {
   readonly weeks: number;
   readonly weekOf: (date: string) => number;
   readonly holidays: readonly Holiday[];
+  readonly pulses: TurnoverFile['pulses'];
   readonly facts: CropFacts;
 };
 
 /** In holidays nobody eats it. */
-function wishOf(wish: TurnoverFile['wishes'][number], { weeks, weekOf, holidays, facts }: Season): Wish {
+function wishOf(
+  wish: TurnoverFile['wishes'][number],
+  { weeks, weekOf, holidays, pulses, facts }: Season,
+): Wish {
   const crop = entry(facts.crops, wish.crop);
   if (!crop) throw new Error(`crop ${wish.crop} was checked but is not there`);
   const from = wish.from === undefined ? 0 : weekOf(wish.from);
   const to = wish.to === undefined ? weeks - 1 : weekOf(wish.to);
-  const pulses = new Map(wish.pulses.map(({ on, amount }) => [weekOf(on), amount]));
+  const holds =
+    (week: number) =>
+    (of: { readonly from: string; readonly to?: string | undefined }): boolean =>
+      weekOf(of.from) <= week && week <= weekOf(of.to ?? of.from);
   const perWeek = Array.from({ length: weeks }, (_, week) => {
     if (holidays.some(({ from_week, to_week }) => from_week <= week && week <= to_week)) return 0;
-    return pulses.get(week) ?? (from <= week && week <= to ? wish.perWeek : 0);
+    const own = wish.pulses.find(holds(week));
+    if (own) return own.amount;
+    const times = pulses.find(holds(week))?.times ?? 1;
+    return from <= week && week <= to ? wish.perWeek * times : 0;
   });
   return { crop, unit: wish.unit, perWeek };
 }

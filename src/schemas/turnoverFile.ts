@@ -25,6 +25,14 @@ export const workdays = [
   'sunday',
 ] as const;
 
+/** Weeks in a row. */
+const stretch = {
+  /** Any day of the first week. */
+  from: day(),
+  /** Any day of the last week; leave it out for one week. */
+  to: day().optional(),
+};
+
 const wishFile = z.strictObject({
   /** Name of the crop's file in `content/crops/`, without its ending. */
   crop: line(),
@@ -36,9 +44,9 @@ const wishFile = z.strictObject({
   from: day().optional(),
   /** Up to this day. */
   to: day().optional(),
-  /** Weeks with another amount, such as a market day: any day of that week, and how much. */
+  /** Weeks with another amount, such as that of a market: how much in each of them, whatever is wanted otherwise. */
   pulses: z
-    .array(z.strictObject({ on: day(), amount: number(0, 100_000, '') }))
+    .array(z.strictObject({ ...stretch, amount: number(0, 100_000, '') }))
     .max(110)
     .default([]),
 });
@@ -103,6 +111,11 @@ export const turnoverFile = z.strictObject({
   /** wanted: no family straight after itself in the same place. */
   rotation: z.enum(['wanted', 'ignored']).default('wanted'),
   wishes: z.array(wishFile).min(1).max(60),
+  /** Weeks in which more or less of everything is wanted: 2 for twice as much, 0 for none. Pulses of a crop go first. */
+  pulses: z
+    .array(z.strictObject({ ...stretch, times: number(0, 100, '') }))
+    .max(60)
+    .default([]),
   /** Weeks in which nobody is there: nothing is sown, planted or picked in any week that they touch. */
   holidays: z
     .array(z.strictObject({ name: line(), from: day(), to: day() }))

@@ -20,6 +20,11 @@ export function say(
   });
 }
 
+/** Whether the catalogue holds a sentence of this key. */
+export function hasSentence(catalogue: Catalogue, key: string): boolean {
+  return typeof lookUp(catalogue, key) === 'string';
+}
+
 function find(catalogue: Catalogue, key: string): string {
   const found = lookUp(catalogue, key);
   if (typeof found !== 'string') throw new RangeError(`no sentence ${key} in the catalogue`);

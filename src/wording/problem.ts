@@ -98,6 +98,7 @@ const numeric: ReadonlySet<Problem['code']> = new Set([
   'basketsTooWide',
   'rangeOrder',
   'absenceLong',
+  'nightAboveMean',
   'labelPitch',
   'labelsOffPaper',
   'labelsUsedUp',

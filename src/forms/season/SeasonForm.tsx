@@ -1,150 +1,130 @@
 /** @jsxImportSource preact */
 /** The form of a season: where, when, in which beds, and what to pick each week. */
-import { say } from '../../wording/catalogue.ts';
-import { signOf } from '../typedNumber.ts';
-import { type ListName, type Row, rowKeys, type SeasonDraft, unitsOf } from './seasonDraft.ts';
-import { type Choice, SeasonField } from './SeasonFields.tsx';
-import type { SeasonContent } from './seasonMessages.ts';
+import { textAt, type Tree } from '../draft.ts';
+import { inUnits } from '../draftOf.ts';
+import { ChoiceField, DayField, NumberField, TextField } from '../fields.tsx';
+import { LabelFields } from '../LabelFields.tsx';
+import { More, OptionalGroup } from '../OptionalGroup.tsx';
+import { Part } from '../Part.tsx';
+import { Rows } from '../Rows.tsx';
+import { bedModes } from '../../schemas/bed.ts';
+import { workdays } from '../../schemas/turnoverFile.ts';
+import { MonthTable } from './MonthTable.tsx';
+import { OwnMonths } from './OwnMonths.tsx';
+import { choicesOf, named, useSeason } from './seasonContext.ts';
+import { WishFields } from './WishFields.tsx';
 
-export type FormProps = {
-  readonly content: SeasonContent;
-  readonly draft: SeasonDraft;
-  /** Sentences by field. */
-  readonly wrong: ReadonlyMap<string, readonly string[]>;
-  readonly change: (next: SeasonDraft) => void;
-};
-
-const groups: readonly (readonly [string, readonly string[]])[] = [
-  ['where', ['name', 'climate', 'even_degC', 'cells', 'shortDays']],
-  ['when', ['from', 'to', 'workday']],
-  ['how', ['place_mm', 'rest_d', 'rotation', 'feed_g_d', 'paper', 'units']],
-];
-
-export function SeasonForm(props: FormProps) {
-  const [where, when, how] = groups;
+export function SeasonForm() {
   return (
     <form onSubmit={(event) => event.preventDefault()}>
-      {where ? <Group {...props} of={where} /> : null}
-      {when ? <Group {...props} of={when} /> : null}
-      <Lines {...props} list="beds" />
-      <Lines {...props} list="wishes" />
-      <Lines {...props} list="holidays" />
-      {how ? <Group {...props} of={how} /> : null}
+      <Where />
+      <When />
+      <Beds />
+      <Part name="wishes" place={null}>
+        <Rows place={['wishes']} words="wishes" first="crop" fresh={{ unit: { text: 'head' } }}>
+          {(row) => <WishFields row={row} />}
+        </Rows>
+      </Part>
+      <Part name="pulses" place={null}>
+        <Rows place={['pulses']} words="pulses" first="from">
+          {(row) => (
+            <>
+              <DayField place={[...row, 'from']} />
+              <DayField place={[...row, 'to']} need="optional" />
+              <NumberField place={[...row, 'times']} />
+            </>
+          )}
+        </Rows>
+      </Part>
+      <Part name="holidays" place={null}>
+        <Rows place={['holidays']} words="holidays" first="name">
+          {(row) => (
+            <>
+              <TextField place={[...row, 'name']} />
+              <DayField place={[...row, 'from']} />
+              <DayField place={[...row, 'to']} />
+            </>
+          )}
+        </Rows>
+      </Part>
+      <How />
     </form>
   );
 }
 
-function Group({
-  of: [name, keys],
-  ...props
-}: FormProps & { readonly of: readonly [string, readonly string[]] }) {
-  const { draft, change } = props;
+function Where() {
+  const season = useSeason();
+  const { draft, content } = season;
+  const isUsual = textAt(draft, ['shortDays']) !== 'ignored';
+  const holds = [['nursery', 'cells'], ['water_degC'], ...(isUsual ? [] : [['shortDays']])];
   return (
-    <fieldset class="part">
-      <legend>
-        <h2>{say(props.content.catalogue, `crops.groups.${name}`)}</h2>
-      </legend>
-      {keys.map((key) => (
-        <OneField
-          key={key}
-          {...props}
-          id={key}
-          field={key}
-          words={key}
-          value={draft.fields[key] ?? ''}
-          edit={(value) => change({ ...draft, fields: { ...draft.fields, [key]: value } })}
-        />
-      ))}
-    </fieldset>
+    <Part name="where">
+      <TextField place={['name']} />
+      <ChoiceField
+        place={['climate']}
+        choices={named(content.climates)}
+        {...(draft.own === 'there' ? { need: 'optional' as const } : {})}
+      />
+      <OwnMonths />
+      <NumberField place={['nursery', 'even_degC']} need="optional" />
+      <More name="where" holds={holds}>
+        <NumberField place={['nursery', 'cells']} need="optional" />
+        <ChoiceField place={['shortDays']} choices={choicesOf(season, 'shortDays', ['slow', 'ignored'])} />
+        <OptionalGroup place={['water_degC']} name="water">
+          <MonthTable words="water" columns={[['water_degC']]} />
+        </OptionalGroup>
+      </More>
+    </Part>
   );
 }
 
-type OneProps = FormProps & {
-  readonly id: string;
-  readonly field: string;
-  readonly words: string;
-  readonly value: string;
-  readonly edit: (value: string) => void;
-};
-
-function OneField({ content, draft, wrong, id, field, words, value, edit }: OneProps) {
-  const kind = kindOf(field, content);
-  const sign = signOf(field, unitsOf(draft));
+function When() {
+  const season = useSeason();
   return (
-    <SeasonField
-      id={`season-${id}`}
-      {...{ words, value, edit, kind, catalogue: content.catalogue, wrong: wrong.get(id) ?? [] }}
-      {...(sign === '' ? {} : { sign })}
-    />
+    <Part name="season">
+      <DayField place={['season', 'from']} />
+      <DayField place={['season', 'to']} />
+      <ChoiceField place={['workday']} choices={choicesOf(season, 'workday', workdays)} />
+    </Part>
   );
 }
 
-const closed: Readonly<Record<string, readonly string[]>> = {
-  shortDays: ['slow', 'ignored'],
-  workday: ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'],
-  rotation: ['wanted', 'ignored'],
-  paper: ['A4', 'Letter'],
-  units: ['metric', 'us'],
-  mode: ['siphon', 'timer', 'constantFlood', 'inTank'],
-  unit: ['head', 'bunch', 'kg'],
-};
+const freshBed: Tree = { mode: { text: 'siphon' } };
 
-function kindOf(
-  field: string,
-  { catalogue, crops, climates }: SeasonContent,
-): 'text' | 'number' | 'date' | readonly Choice[] {
-  const known = closed[field];
-  if (known)
-    return known.map((value) => ({ value, text: say(catalogue, `crops.choices.${field}.${value}`) }));
-  if (field === 'crop') return named(crops);
-  if (field === 'climate') return named(climates);
-  if (field === 'from' || field === 'to') return 'date';
-  return field === 'name' ? 'text' : 'number';
-}
-
-function named(of: Readonly<Record<string, { readonly name: string }>>): readonly Choice[] {
-  const all = Object.entries(of).map(([value, { name }]) => ({ value, text: name }));
-  return [{ value: '', text: '' }, ...all.sort((a, b) => (a.text < b.text ? -1 : 1))];
-}
-
-/** What a new row begins with. */
-const fresh: Readonly<Record<ListName, Row>> = {
-  beds: { name: '', mode: 'siphon', length_mm: '', width_mm: '' },
-  wishes: { crop: '', perWeek: '', unit: 'head' },
-  holidays: { name: '', from: '', to: '' },
-};
-
-function Lines({ list, ...props }: FormProps & { readonly list: ListName }) {
-  const { content, draft, change } = props;
-  const { catalogue } = content;
-  const rows = draft.lists[list];
-  const set = (next: readonly Row[]) => change({ ...draft, lists: { ...draft.lists, [list]: next } });
+function Beds() {
+  const season = useSeason();
   return (
-    <fieldset class="part">
-      <legend>
-        <h2>{say(catalogue, `crops.groups.${list}`)}</h2>
-      </legend>
-      {rows.map((row, index) => (
-        <div class="row-of-fields" key={index}>
-          {rowKeys[list].map((key) => (
-            <OneField
-              key={key}
-              {...props}
-              id={`${list}-${index}-${key}`}
-              field={key}
-              words={`${list}.${key}`}
-              value={row[key] ?? ''}
-              edit={(value) => set(rows.map((one, at) => (at === index ? { ...one, [key]: value } : one)))}
-            />
-          ))}
-          <button type="button" class="plain" onClick={() => set(rows.filter((_, at) => at !== index))}>
-            {say(catalogue, `crops.remove.${list}`, { number: String(index + 1) })}
-          </button>
-        </div>
-      ))}
-      <button type="button" onClick={() => set([...rows, fresh[list]])}>
-        {say(catalogue, `crops.add.${list}`)}
-      </button>
-    </fieldset>
+    <Part name="beds" place={null}>
+      <Rows place={['beds']} words="beds" first="name" fresh={freshBed}>
+        {(row) => (
+          <>
+            <TextField place={[...row, 'name']} />
+            <ChoiceField place={[...row, 'mode']} choices={choicesOf(season, 'mode', bedModes)} />
+            <NumberField place={[...row, 'length_mm']} />
+            <NumberField place={[...row, 'width_mm']} />
+          </>
+        )}
+      </Rows>
+    </Part>
+  );
+}
+
+function How() {
+  const season = useSeason();
+  const { draft, change } = season;
+  return (
+    <Part name="how">
+      <ChoiceField
+        place={['sheet', 'units']}
+        choices={choicesOf(season, 'units', ['metric', 'us'])}
+        onChoose={(value) => change(inUnits(draft, value === 'us' ? 'us' : 'metric'))}
+      />
+      <ChoiceField place={['sheet', 'paper']} choices={choicesOf(season, 'paper', ['A4', 'Letter'])} />
+      <NumberField place={['place_mm']} />
+      <NumberField place={['rest_d']} />
+      <ChoiceField place={['rotation']} choices={choicesOf(season, 'rotation', ['wanted', 'ignored'])} />
+      <NumberField place={['feed_g_d']} need="optional" />
+      <LabelFields />
+    </Part>
   );
 }

@@ -5,31 +5,23 @@ import type { Stage } from '../../core/turnover/turnover.ts';
 import { type Catalogue, say } from '../../wording/catalogue.ts';
 import { amount } from '../../wording/quantity.ts';
 import { SidePicture } from '../SidePicture.tsx';
-import type { SeasonFile, SeasonShown } from './seasonMessages.ts';
+import { PlanAgain } from './PlanAgain.tsx';
+import { PlanBar } from './PlanBar.tsx';
+import type { SeasonDesk } from './seasonDesk.ts';
+import type { SeasonContent, SeasonShown } from './seasonMessages.ts';
 
-type ResultProps = {
-  readonly catalogue: Catalogue;
-  readonly shown: SeasonShown | null;
-  readonly state: 'working' | 'current' | 'stale' | 'stopped';
-  readonly making: SeasonFile | null;
-  readonly stop: () => void;
-  readonly download: (file: SeasonFile) => void;
-};
+type ResultProps = { readonly content: SeasonContent; readonly desk: SeasonDesk };
 
-export function SeasonResult({ catalogue, shown, state, making, stop, download }: ResultProps) {
+export function SeasonResult({ content, desk }: ResultProps) {
+  const { catalogue } = content;
+  const { shown, state } = desk.view();
   return (
     <section class="output" aria-labelledby="season-result">
       <h2 id="season-result">{say(catalogue, 'crops.result')}</h2>
-      <p role="status" class="quiet">
-        {say(catalogue, `crops.state.${state}`)}
-      </p>
-      {state === 'working' ? (
-        <button type="button" onClick={stop}>
-          {say(catalogue, 'crops.stop')}
-        </button>
-      ) : null}
+      <PlanBar content={content} desk={desk} />
       {shown === null ? null : (
         <>
+          <List title={say(catalogue, 'crops.changed')} lines={shown.changes} />
           <Calendar catalogue={catalogue} shown={shown} />
           <List
             title={say(catalogue, 'crops.stages')}
@@ -38,7 +30,12 @@ export function SeasonResult({ catalogue, shown, state, making, stop, download }
           <List title={say(catalogue, 'crops.gives')} lines={shown.crops} />
           <List title={say(catalogue, 'crops.short')} lines={shown.short} />
           <List title={say(catalogue, 'crops.mind')} lines={shown.notes} />
-          <Files {...{ catalogue, shown, state, making, download }} />
+          <Files {...{ catalogue, shown, desk }} />
+          <PlanAgain
+            sowings={shown.sowings}
+            busy={state === 'working' || state === 'again' ? 'yes' : 'no'}
+            plan={desk.planAgain}
+          />
         </>
       )}
     </section>
@@ -84,20 +81,23 @@ function stageText({ name, state, gap_frac }: Stage, catalogue: Catalogue): stri
   return say(catalogue, `crops.stage.${name}.${state}`, { gap });
 }
 
-function Files({
-  catalogue,
-  shown,
-  state,
-  making,
-  download,
-}: Omit<ResultProps, 'shown' | 'stop'> & { readonly shown: SeasonShown }) {
-  const isClosed = state === 'working' || state === 'stale' || making !== null;
+type FilesProps = {
+  readonly catalogue: Catalogue;
+  readonly shown: SeasonShown;
+  readonly desk: SeasonDesk;
+};
+
+/** Of a plan that is worked on, or that is not that of the form, nothing is taken away, unless somebody keeps to it. */
+function Files({ catalogue, shown, desk }: FilesProps) {
+  const { state, making, hand } = desk.view();
+  const isOther = state === 'stale' && hand?.held !== 'yes';
+  const isClosed = state === 'working' || state === 'again' || isOther || making !== null;
   return (
     <div class="files">
       <h3>{say(catalogue, 'crops.files')}</h3>
       <div class="row">
         {shown.files.map(({ id, name }) => (
-          <button key={id} type="button" disabled={isClosed} onClick={() => download(id)}>
+          <button key={id} type="button" disabled={isClosed} onClick={() => desk.download(id)}>
             {making === id ? say(catalogue, 'crops.making') : name}
           </button>
         ))}

@@ -1,16 +1,16 @@
 /** Works beside the crops page: plans a season stage by stage, shows each plan, and makes its files. */
 import { grown } from '../../core/crops/growth.ts';
-import type { Crop } from '../../core/crops/crop.ts';
 import { jobsOf } from '../../core/turnover/jobs.ts';
-import type { TurnoverPlan } from '../../core/turnover/turnover.ts';
-import { turnoverPlans } from '../../core/turnover/turnoverPlan.ts';
+import type { TurnoverTask } from '../../core/turnover/turnover.ts';
+import { planChanges } from '../../core/turnover/planChanges.ts';
+import { type Means, replans, turnoverPlans } from '../../core/turnover/turnoverPlan.ts';
 import { browserPress } from '../../paper/browser.ts';
+import { toChange } from '../../schemas/toChange.ts';
 import { toTurnover } from '../../schemas/toTurnover.ts';
-import type { TurnoverFile } from '../../schemas/turnoverFile.ts';
 import type { TurnoverInput } from '../../sheets/turnoverSheet.ts';
 import { browserSolver } from '../../solver/browser.ts';
 import { loaded } from '../loaded.ts';
-import type { SeasonAsk, SeasonContent, SeasonTold } from './seasonMessages.ts';
+import type { Planned, SeasonAsk, SeasonContent, SeasonTold } from './seasonMessages.ts';
 import { calendarSides, shownOf } from './seasonShown.ts';
 import { madeFile } from './seasonFiles.ts';
 
@@ -20,7 +20,6 @@ const most_s = 9;
 const thePress = loaded(browserPress);
 const theSolver = loaded(browserSolver);
 let content: SeasonContent | undefined;
-let last: TurnoverInput | null = null;
 
 self.onmessage = ({ data: ask }: MessageEvent<SeasonAsk>) => {
   if (ask.kind === 'start') {
@@ -40,35 +39,71 @@ function tell(told: SeasonTold): void {
 }
 
 function answer(ask: Exclude<SeasonAsk, { readonly kind: 'start' }>): Promise<void> {
-  return ask.kind === 'plan' ? plan(ask.turn, ask.raw, ask.day) : make(ask);
+  switch (ask.kind) {
+    case 'plan':
+      return plan(ask);
+    case 'again':
+      return planAgain(ask);
+    case 'show':
+      return showAgain(ask);
+    case 'make':
+      return make(ask);
+  }
 }
 
-async function plan(turn: number, raw: unknown, day: string): Promise<void> {
+type Ask<Kind> = Extract<SeasonAsk, { readonly kind: Kind }>;
+
+async function plan({ turn, raw, day }: Ask<'plan'>): Promise<void> {
   const { crops, climates } = started();
   const result = toTurnover(raw, { crops, climates });
   if ('problems' in result) return tell({ kind: 'problems', turn, problems: result.problems });
   const { task, raw: file } = result;
-  const grows = (crop: Crop, sow_d: number) => grown(crop, task.place, sow_d);
-  const means = { grows, solver: await theSolver(), most_s };
-  for (const one of turnoverPlans(task, means)) await show(turn, inputOf(one, file, day));
+  for (const one of turnoverPlans(task, await means(task)))
+    await show(turn, { plan: one, file, changed: null }, day);
   tell({ kind: 'done', turn });
 }
 
-function inputOf(plan: TurnoverPlan, { sheet }: TurnoverFile, day: string): TurnoverInput {
+async function planAgain({ turn, planned, change: raw, day }: Ask<'again'>): Promise<void> {
+  const { plan: before, file } = planned;
+  const result = toChange(raw, before, ['again']);
+  if ('problems' in result) return tell({ kind: 'problems', turn, problems: result.problems });
+  const { change } = result;
+  for (const one of replans(before, change, await means(before.task)))
+    await show(turn, { plan: one, file, changed: planChanges(before, one, change) }, day);
+  tell({ kind: 'done', turn });
+}
+
+/** The plan stays as it is, whatever the form says by now; paper, units and labels are those of the form. */
+async function showAgain({ turn, planned, raw, day }: Ask<'show'>): Promise<void> {
+  const { crops, climates } = started();
+  const result = toTurnover(raw, { crops, climates });
+  if ('problems' in result) {
+    await show(turn, planned, day);
+    return tell({ kind: 'problems', turn, problems: result.problems });
+  }
+  const { sheet, labels } = result.raw;
+  await show(turn, { ...planned, file: { ...planned.file, sheet, labels } }, day);
+  tell({ kind: 'done', turn });
+}
+
+async function means(task: TurnoverTask): Promise<Means> {
+  return { grows: (crop, sow_d) => grown(crop, task.place, sow_d), solver: await theSolver(), most_s };
+}
+
+function inputOf({ plan: of, file }: Planned, day: string): TurnoverInput {
   const { catalogue, terms, sources } = started();
   const words = { catalogue, terms, sources };
-  return { plan, jobs: jobsOf(plan), words, labels: null, ...sheet, day };
+  return { plan: of, jobs: jobsOf(of), words, labels: file.labels ?? null, ...file.sheet, day };
 }
 
-async function show(turn: number, input: TurnoverInput): Promise<void> {
-  last = input;
+async function show(turn: number, planned: Planned, day: string): Promise<void> {
+  const input = inputOf(planned, day);
   const sides = await calendarSides(input, await thePress());
-  tell({ kind: 'shown', turn, shown: { ...shownOf(input), sides } });
+  tell({ kind: 'shown', turn, planned, shown: { ...shownOf(input, planned.changed), sides } });
 }
 
-async function make({ turn, file }: Extract<SeasonAsk, { readonly kind: 'make' }>): Promise<void> {
-  if (last === null) throw new Error('nothing was planned');
-  tell({ kind: 'made', turn, made: await madeFile(file, last, await thePress()) });
+async function make({ turn, planned, file, day }: Ask<'make'>): Promise<void> {
+  tell({ kind: 'made', turn, made: await madeFile(file, inputOf(planned, day), await thePress()) });
 }
 
 function started(): SeasonContent {

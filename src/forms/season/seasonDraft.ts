@@ -1,117 +1,115 @@
-/** What a person has typed about a season so far: every field as text, so that nothing typed is ever lost. */
-import type { UnitSystem } from '../../wording/quantity.ts';
+/** A season as somebody types it, and as a file would say it. Every field is text, so that nothing typed is ever lost. */
 import type { TurnoverFile } from '../../schemas/turnoverFile.ts';
-import { siOf, typedOf } from '../typedNumber.ts';
+import type { UnitSystem } from '../../wording/quantity.ts';
+import { type Fields, isTyped, listAt, type Place, type Tree, textAt, unitsOf, withTree } from '../draft.ts';
+import { treeOf } from '../draftOf.ts';
+import { siOf } from '../typedNumber.ts';
 
-export type Row = Readonly<Record<string, string>>;
-export type ListName = 'beds' | 'wishes' | 'holidays';
-
-export type SeasonDraft = {
-  readonly version: 1;
-  readonly fields: Row;
-  readonly lists: Readonly<Record<ListName, readonly Row[]>>;
+export type SeasonDraft = Fields & {
+  /** Raised when an older page could no longer read what a newer one keeps. */
+  readonly version: 2;
+  /** Whether the months are the person's own. What was typed in them stays while they are left out. */
+  readonly own: 'there' | 'leftOut';
 };
 
-/** Fields of the form with the place that each has in the file. Numbers are told by their unit or stand in `counts`. */
-const places: Readonly<Record<string, readonly string[]>> = {
-  name: ['name'],
-  climate: ['climate'],
-  even_degC: ['nursery', 'even_degC'],
-  cells: ['nursery', 'cells'],
-  shortDays: ['shortDays'],
-  from: ['season', 'from'],
-  to: ['season', 'to'],
-  workday: ['workday'],
-  place_mm: ['place_mm'],
-  rest_d: ['rest_d'],
-  rotation: ['rotation'],
-  feed_g_d: ['feed_g_d'],
-  paper: ['sheet', 'paper'],
-  units: ['sheet', 'units'],
-};
+type Plain = { readonly [key: string]: unknown };
+type Group = { readonly [key: string]: Tree };
 
-const counts: ReadonlySet<string> = new Set(['perWeek', 'cells', 'rest_d', 'feed_g_d']);
+/** Numbers whose keys bear no unit. */
+const counts = new Set(['perWeek', 'amount', 'times', 'cells', 'latitude', 'columns', 'rows', 'used']);
 
-export const rowKeys: Readonly<Record<ListName, readonly string[]>> = {
-  beds: ['name', 'mode', 'length_mm', 'width_mm'],
-  wishes: ['crop', 'perWeek', 'unit'],
-  holidays: ['name', 'from', 'to'],
-};
+/** Groups and lists that are not there as long as nothing is typed in them. */
+const optional = new Set(['water_degC', 'labels', 'nursery', 'pulses', 'holidays', 'missed']);
 
-export function unitsOf({ fields }: SeasonDraft): UnitSystem {
-  return fields['units'] === 'us' ? 'us' : 'metric';
-}
+/** What is typed about planning again belongs to no season. */
+const notOfSeasons = new Set(['again']);
 
-/** The field of the form at which a problem is shown; the whole form where it has none of its own. */
-export function fieldAt(place: readonly (string | number)[]): string {
-  const [list, index, key] = place;
-  if (typeof index === 'number') return `${list}-${index}-${key ?? ''}`;
-  const found = Object.entries(places).find(([, path]) => path.join('.') === place.join('.'));
-  return found?.[0] ?? String(place.at(-1) ?? '');
+/** A season that was written before, as the form shows it. */
+export function draftOf(file: TurnoverFile): SeasonDraft {
+  const { id: _, shared: __, ...rest } = file;
+  const given = Object.entries(rest).filter(([, value]) => value !== undefined);
+  return {
+    version: 2,
+    own: file.own === undefined ? 'leftOut' : 'there',
+    fields: treeOf(Object.fromEntries(given), '', file.sheet.units),
+  };
 }
 
 /** As a file would say it; what cannot be read as a number stays as it was typed. */
-export function rawOf(draft: SeasonDraft): unknown {
-  const units = unitsOf(draft);
-  const raw: Record<string, unknown> = { id: 'my-season' };
-  for (const [key, place] of Object.entries(places))
-    put(raw, place, typedValue(key, draft.fields[key], units));
-  for (const [name, keys] of Object.entries(rowKeys) as [ListName, readonly string[]][])
-    raw[name] = draft.lists[name].map((row) =>
-      Object.fromEntries(keys.map((key) => [key, typedValue(key, row[key], units)] as const).filter(isThere)),
-    );
-  return raw;
+export function rawOf(draft: SeasonDraft): Plain {
+  const all = plain(draft.fields, '', unitsOf(draft)) as Plain;
+  const unwanted = new Set([...notOfSeasons, draft.own === 'there' ? 'climate' : 'own']);
+  return { id: 'my-season', ...without(all, unwanted) };
 }
 
-function isThere([, value]: readonly [string, unknown]): boolean {
-  return value !== undefined;
+/** What a plan hangs on: all but the paper that it is printed on. */
+export function wishedBy(draft: SeasonDraft): string {
+  return JSON.stringify(without(rawOf(draft), new Set(['sheet', 'labels'])));
 }
 
-function typedValue(key: string, text: string | undefined, units: UnitSystem): unknown {
-  const typed = (text ?? '').trim();
-  if (typed === '') return undefined;
-  return isNumber(key) ? siOf({ text: typed }, key, units) : typed;
+/** What came differently, as it was typed; from the day of today where no other is. */
+export function changeOf(draft: SeasonDraft, today: string): Plain {
+  const missed = plain({ missed: listAt(draft, ['again', 'missed']) }, '', unitsOf(draft)) as Plain;
+  return { from: againFrom(draft, today), failed: failedIn(draft), ...missed };
+}
+
+export function againFrom(draft: SeasonDraft, today: string): string {
+  return textAt(draft, ['again', 'from']).trim() || today;
+}
+
+const failed: Place = ['again', 'failed'];
+
+/** Ids of the sowings that are ticked. */
+export function failedIn(draft: Fields): readonly string[] {
+  return listAt(draft, failed).flatMap((tree) => (isTyped(tree) ? [tree.text] : []));
+}
+
+export function withFailed(draft: SeasonDraft, id: string, is: 'yes' | 'no'): SeasonDraft {
+  const others = failedIn(draft).filter((one) => one !== id);
+  const ids = is === 'yes' ? [...others, id] : others;
+  return withTree(
+    draft,
+    failed,
+    ids.map((text) => ({ text })),
+  );
+}
+
+/** The same, with nothing typed about planning again. */
+export function withoutChange(draft: SeasonDraft): SeasonDraft {
+  return withTree(draft, ['again'], {});
+}
+
+/** The same, with what is typed about planning again in another one. */
+export function withChangeOf(draft: SeasonDraft, other: SeasonDraft): SeasonDraft {
+  const again = isTyped(other.fields) ? undefined : (other.fields as Group)['again'];
+  return withTree(draft, ['again'], again ?? {});
+}
+
+function plain(tree: Tree, key: string, units: UnitSystem): unknown {
+  if (isTyped(tree)) return isNumber(key) ? siOf(tree, key, units) : tree.text.trim() || undefined;
+  if (Array.isArray(tree)) return listOf(tree, key, units);
+  const entries = Object.entries(tree as Group).map(([name, of]) => [name, plain(of, name, units)] as const);
+  const group = Object.fromEntries(entries.filter(([, value]) => value !== undefined));
+  return optional.has(key) && Object.keys(group).length === 0 ? undefined : group;
+}
+
+/** Months are twelve or none. Of other lists that may be empty, rows at the end in which nothing stands do not count. */
+function listOf(list: readonly Tree[], key: string, units: UnitSystem): readonly unknown[] | undefined {
+  const entries = list.map((tree) => plain(tree, key.endsWith('_degC') ? key : '', units));
+  if (!optional.has(key)) return entries;
+  const last = entries.findLastIndex((entry) => !isEmpty(entry));
+  if (last < 0) return undefined;
+  return key.endsWith('_degC') ? entries : entries.slice(0, last + 1);
+}
+
+function isEmpty(entry: unknown): boolean {
+  return entry === undefined || (typeof entry === 'object' && Object.keys(entry ?? {}).length === 0);
 }
 
 function isNumber(key: string): boolean {
-  return counts.has(key) || /_(mm|degC|d)$/.test(key);
+  return counts.has(key) || key.includes('_');
 }
 
-function put(into: Record<string, unknown>, [first = '', ...rest]: readonly string[], value: unknown): void {
-  if (value === undefined) return;
-  if (rest.length === 0) into[first] = value;
-  else {
-    const inner = (into[first] ?? {}) as Record<string, unknown>;
-    put(inner, rest, value);
-    into[first] = inner;
-  }
-}
-
-/** A season that was written before, as the form shows it. Pulses stay in the file: the form has no field for them. */
-export function draftOf(file: TurnoverFile): SeasonDraft {
-  const { units } = file.sheet;
-  const shown = (key: string, value: unknown): string => {
-    if (value === undefined || value === null) return '';
-    return typeof value === 'number' && isNumber(key) ? typedOf(value, key, units).text : String(value);
-  };
-  const row = (name: ListName, of: object): Row =>
-    Object.fromEntries(rowKeys[name].map((key) => [key, shown(key, (of as Record<string, unknown>)[key])]));
-  return {
-    version: 1,
-    fields: Object.fromEntries(
-      Object.entries(places).map(([key, place]) => [key, shown(key, valueAt(file, place))]),
-    ),
-    lists: {
-      beds: file.beds.map((bed) => row('beds', bed)),
-      wishes: file.wishes.map((wish) => row('wishes', wish)),
-      holidays: file.holidays.map((holiday) => row('holidays', holiday)),
-    },
-  };
-}
-
-function valueAt(of: unknown, place: readonly string[]): unknown {
-  return place.reduce<unknown>(
-    (at, key) => (typeof at === 'object' && at !== null ? (at as Record<string, unknown>)[key] : undefined),
-    of,
-  );
+function without(group: Plain, unwanted: ReadonlySet<string>): Plain {
+  return Object.fromEntries(Object.entries(group).filter(([key]) => !unwanted.has(key)));
 }

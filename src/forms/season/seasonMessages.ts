@@ -1,7 +1,8 @@
 /** What the crops page and its worker say to each other. Plain data, so that it can be handed over. */
 import type { Problem } from '../../core/problem.ts';
 import type { Crop } from '../../core/crops/crop.ts';
-import type { Stage } from '../../core/turnover/turnover.ts';
+import type { PlanChanges } from '../../core/turnover/planChanges.ts';
+import type { Stage, TurnoverPlan } from '../../core/turnover/turnover.ts';
 import type { ClimateFile } from '../../schemas/climate.ts';
 import type { SourceFile } from '../../schemas/source.ts';
 import type { TermFile } from '../../schemas/term.ts';
@@ -23,10 +24,32 @@ export type SeasonContent = {
 
 export type SeasonFile = TurnoverSheetId | 'ics' | 'csv';
 
+/** A plan with the file that it was made of, and what planning again changed in it. */
+export type Planned = {
+  readonly plan: TurnoverPlan;
+  readonly file: TurnoverFile;
+  readonly changed: PlanChanges | null;
+};
+
+/** `raw` is what the form holds now, `day` the day of today. */
 export type SeasonAsk =
   | { readonly kind: 'start'; readonly content: SeasonContent }
   | { readonly kind: 'plan'; readonly turn: number; readonly raw: unknown; readonly day: string }
-  | { readonly kind: 'make'; readonly turn: number; readonly file: SeasonFile };
+  /** The rest of a plan once more, after what came differently. */
+  | (OfPlan & { readonly kind: 'again'; readonly change: unknown })
+  /** A plan that is there already, for the paper and the units of the form. */
+  | (OfPlan & { readonly kind: 'show'; readonly raw: unknown })
+  | (OfPlan & { readonly kind: 'make'; readonly file: SeasonFile });
+
+type OfPlan = { readonly turn: number; readonly planned: Planned; readonly day: string };
+
+/** A sowing, to be ticked where it failed: from its day until the day on which its last is lifted. */
+export type SowingShown = {
+  readonly id: string;
+  readonly from: string;
+  readonly until: string;
+  readonly text: string;
+};
 
 /** A plan as the page shows it: sentences, and the pages of its calendar as pictures. */
 export type SeasonShown = {
@@ -34,13 +57,16 @@ export type SeasonShown = {
   readonly short: readonly string[];
   readonly notes: readonly string[];
   readonly stages: readonly Stage[];
+  /** What planning again changed; empty where nothing was. */
+  readonly changes: readonly string[];
+  readonly sowings: readonly SowingShown[];
   readonly sides: readonly Side[];
   readonly files: readonly { readonly id: SeasonFile; readonly name: string }[];
 };
 
 export type SeasonTold = { readonly turn: number } & (
   | { readonly kind: 'problems'; readonly problems: readonly Problem[] }
-  | { readonly kind: 'shown'; readonly shown: SeasonShown }
+  | { readonly kind: 'shown'; readonly shown: SeasonShown; readonly planned: Planned }
   | { readonly kind: 'done' }
   | { readonly kind: 'made'; readonly made: MadeFile }
   | { readonly kind: 'failed'; readonly message: string }

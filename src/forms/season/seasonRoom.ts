@@ -1,12 +1,14 @@
 /** The page's side of the worker. A plan that is still worked out when another is wanted is stopped with its worker. */
 import type { MadeFile } from '../messages.ts';
-import type { SeasonContent, SeasonFile, SeasonTold } from './seasonMessages.ts';
+import type { Planned, SeasonAsk, SeasonContent, SeasonFile, SeasonTold } from './seasonMessages.ts';
 
 export type SeasonRoom = {
   readonly plan: (raw: unknown, day: string) => void;
+  readonly again: (planned: Planned, change: unknown, day: string) => void;
+  readonly show: (planned: Planned, raw: unknown, day: string) => void;
   /** Stops what is worked out; what is shown stays. */
   readonly stop: () => void;
-  readonly make: (file: SeasonFile) => Promise<MadeFile>;
+  readonly make: (planned: Planned, file: SeasonFile, day: string) => Promise<MadeFile>;
 };
 
 export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => void): SeasonRoom {
@@ -39,15 +41,19 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
     turn += 1;
   }
 
+  function ask(of: (turn: number) => SeasonAsk): void {
+    stop();
+    turn += 1;
+    busy = 'yes';
+    worker.postMessage(of(turn));
+  }
+
   return {
     stop,
-    plan: (raw, day) => {
-      stop();
-      turn += 1;
-      busy = 'yes';
-      worker.postMessage({ kind: 'plan', turn, raw, day });
-    },
-    make: (file) => {
+    plan: (raw, day) => ask((mine) => ({ kind: 'plan', turn: mine, raw, day })),
+    again: (planned, change, day) => ask((mine) => ({ kind: 'again', turn: mine, planned, change, day })),
+    show: (planned, raw, day) => ask((mine) => ({ kind: 'show', turn: mine, planned, raw, day })),
+    make: (planned, file, day) => {
       made -= 1;
       const mine = made;
       return new Promise((resolve, refuse) => {
@@ -59,7 +65,8 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
             else refuse(new Error(told.kind === 'failed' ? told.message : told.kind));
           },
         };
-        worker.postMessage({ kind: 'make', turn: mine, file });
+        const asked: SeasonAsk = { kind: 'make', turn: mine, planned, file, day };
+        worker.postMessage(asked);
       });
     },
   };

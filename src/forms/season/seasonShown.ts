@@ -1,4 +1,7 @@
 /** A plan in the words and pictures of the crops page. */
+import { dateOf } from '../../core/calendar.ts';
+import type { PlanChanges } from '../../core/turnover/planChanges.ts';
+import { workday_d } from '../../core/turnover/weeks.ts';
 import type { Page } from '../../paper/page.ts';
 import type { Press } from '../../paper/press.ts';
 import { calendarAlt, season, type TurnoverInput } from '../../sheets/turnoverSheet.ts';
@@ -6,9 +9,10 @@ import { shortLines, totalLines } from '../../sheets/harvestWords.ts';
 import { turnoverSheets } from '../../sheets/turnoverSheets.ts';
 import { noteSentence } from '../../wording/note.ts';
 import type { Side } from '../messages.ts';
+import { changeLines, sowingText } from './changeLines.ts';
 import type { SeasonShown } from './seasonMessages.ts';
 
-export function shownOf(input: TurnoverInput): Omit<SeasonShown, 'sides'> {
+export function shownOf(input: TurnoverInput, changed: PlanChanges | null): Omit<SeasonShown, 'sides'> {
   const sheets = turnoverSheets
     .filter((kind) => kind.fits(input) === 'yes')
     .map((kind): FileName => ({ id: kind.id, name: kind.name(input) }));
@@ -17,6 +21,13 @@ export function shownOf(input: TurnoverInput): Omit<SeasonShown, 'sides'> {
     short: shortLines(input),
     notes: input.plan.notes.map((note) => noteSentence(note, input.words.catalogue, input.units)),
     stages: input.plan.stages,
+    changes: changed === null ? [] : changeLines(input, changed),
+    sowings: input.plan.sowings.map((sowing) => ({
+      id: sowing.id,
+      from: sowing.dates.sown,
+      until: dateOf(workday_d(input.plan.task, sowing.to_week)),
+      text: sowingText(input, sowing),
+    })),
     files: input.jobs.length === 0 ? sheets : [...sheets, ...plainFiles(input)],
   };
 }
