@@ -1,10 +1,12 @@
 /** Planning again: a sowing that failed, a week that was missed, and nothing that stands is moved. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { grown } from '../../src/core/crops/growth.ts';
 import { faultsIn } from '../../src/core/turnover/faults.ts';
 import type { Sowing, TurnoverPlan } from '../../src/core/turnover/turnover.ts';
 import { replans, turnoverPlans } from '../../src/core/turnover/turnoverPlan.ts';
 import { nodeSolver } from '../../src/solver/node.ts';
+import { seasonPlan } from './seasons.ts';
 import { fixedGrowth, tasks } from './tasks.ts';
 
 const means = { grows: fixedGrowth, solver: await nodeSolver(), most_s: 1 };
@@ -78,4 +80,18 @@ describe('planning again', () => {
       { numRuns: 25 },
     );
   });
+
+  test('after a missed week does nothing in holidays either', () => {
+    const plan = seasonPlan('cape-school');
+    const ways = { ...means, grows: grownIn(plan), most_s: 0.2 };
+    for (const missed of [9, 14, 20, 22]) {
+      const next = [...replans(plan, { now_week: missed + 1, failed: [], missed_weeks: [missed] }, ways)];
+      expect(next.map((one) => faultsIn(one))).toEqual(next.map(() => []));
+      expect(next.length).toBeGreaterThan(0);
+    }
+  });
 });
+
+function grownIn({ task }: TurnoverPlan): typeof means.grows {
+  return (crop, sow_d) => grown(crop, task.place, sow_d);
+}

@@ -4,7 +4,7 @@ import type { BedKind } from './bedKinds.ts';
 import type { Choice } from './choices.ts';
 import type { Sowing, Strip, TurnoverPlan, TurnoverTask } from './turnover.ts';
 import { plantUnit } from './units.ts';
-import { restWeeks, weekFrom } from './weeks.ts';
+import { isHoliday, restWeeks, weekFrom } from './weeks.ts';
 
 /** What came differently: from `now_week` on everything is planned again. */
 export type Change = {
@@ -16,8 +16,8 @@ export type Change = {
 };
 
 /**
- * What was sown before and has not failed, as it stands; what fell into a missed week is done in the next one, and moves on
- * what waits for its places.
+ * What was sown before and has not failed, as it stands; what fell into a missed week is done in the next one in which
+ * somebody is there, and moves on what waits for its places.
  * @param plan the plan so far
  * @param change what came differently
  * @param kinds the bed kinds of its task
@@ -28,17 +28,21 @@ export type Change = {
 export function standing(plan: TurnoverPlan, change: Change, kinds: readonly BedKind[]): readonly Placed[] {
   const { task } = plan;
   const kept = plan.sowings.filter((sowing) => isKept(task, sowing, change));
+  const off: Off = (week) => change.missed_weeks.includes(week) || isHoliday(task, week);
   const moved = kept.flatMap((sowing) =>
-    sowing.strips.map((was) => ({ sowing, was, strip: late(was, change.missed_weeks) })),
+    sowing.strips.map((was) => ({ sowing, was, strip: late(was, off) })),
   );
-  const clear = cleared(moved, restWeeks(task));
+  const clear = cleared(moved, restWeeks(task), off);
   const groups = new Map<string, Stands[]>();
   for (const one of clear) {
     const key = [one.sowing.id, one.strip.from_week, one.strip.to_week].join(' ');
     groups.set(key, [...(groups.get(key) ?? []), one]);
   }
-  return [...groups.values()].flatMap((all) => placedOf(task, all, { change, kinds }));
+  return [...groups.values()].flatMap((all) => placedOf(task, all, { off, kinds }));
 }
+
+/** Whether nothing is or was done in a week. */
+type Off = (week: number) => boolean;
 
 /** A strip as it was planned, and as it stands now. */
 type Stands = { readonly sowing: Sowing; readonly was: Strip; readonly strip: Strip };
@@ -52,22 +56,22 @@ function isKept(
   return week < now_week && !failed.includes(id) && !missed_weeks.includes(week);
 }
 
-/** Nothing was planted or lifted in a missed week: both are done in the next one that was not missed. */
-function late(strip: Strip, missed: readonly number[]): Strip {
-  const from_week = afterMissed(strip.from_week, missed);
+/** What was not planted or lifted is planted or lifted in the next week in which somebody is there. */
+function late(strip: Strip, off: Off): Strip {
+  const from_week = nextOn(strip.from_week, off);
   const delay = from_week - strip.from_week;
-  const to_week = afterMissed(strip.to_week + delay, missed);
+  const to_week = nextOn(strip.to_week + delay, off);
   return { ...strip, from_week, to_week, restTo_week: strip.restTo_week + to_week - strip.to_week };
 }
 
-function afterMissed(week: number, missed: readonly number[]): number {
+function nextOn(week: number, off: Off): number {
   let next = week;
-  while (missed.includes(next)) next += 1;
+  while (off(next)) next += 1;
   return next;
 }
 
 /** Whoever comes next onto a place waits until it is free. */
-function cleared(all: readonly Stands[], rest_weeks: number): readonly Stands[] {
+function cleared(all: readonly Stands[], rest_weeks: number, off: Off): readonly Stands[] {
   const done: Stands[] = [];
   for (const one of [...all].sort((a, b) => a.strip.from_week - b.strip.from_week)) {
     const before = done.filter(
@@ -76,7 +80,7 @@ function cleared(all: readonly Stands[], rest_weeks: number): readonly Stands[] 
     );
     const free_week = Math.max(0, ...before.map(({ strip }) => strip.to_week + rest_weeks));
     const delay = Math.max(0, free_week - one.strip.from_week);
-    done.push({ ...one, strip: shifted(one.strip, delay) });
+    done.push({ ...one, strip: late(shifted(one.strip, delay), off) });
   }
   return done;
 }
@@ -93,7 +97,7 @@ function shifted(strip: Strip, delay: number): Strip {
 function placedOf(
   task: TurnoverTask,
   all: readonly Stands[],
-  { change, kinds }: { readonly change: Change; readonly kinds: readonly BedKind[] },
+  { off, kinds }: { readonly off: Off; readonly kinds: readonly BedKind[] },
 ): readonly Placed[] {
   const [first] = all;
   if (first === undefined) return [];
@@ -105,7 +109,7 @@ function placedOf(
   const places = all.reduce((sum, one) => sum + one.strip.last - one.strip.first + 1, 0);
   const units = places / plantUnit(of.crop, task.place_mm, of.unit).places;
   const kind = kinds.findIndex(({ beds }) => beds.includes(sowing.bed));
-  const choice = choiceOf(task, first, { wish, kind, missed: change.missed_weeks });
+  const choice = choiceOf(task, first, { wish, kind, off });
   const batch = { choice, units, places, until_week: Math.min(task.weeks, strip.to_week + restWeeks(task)) };
   return all.map((one) => ({
     batch,
@@ -113,14 +117,14 @@ function placedOf(
   }));
 }
 
-type Known = { readonly wish: number; readonly kind: number; readonly missed: readonly number[] };
+type Known = { readonly wish: number; readonly kind: number; readonly off: Off };
 
-function choiceOf(task: TurnoverTask, { sowing, was, strip }: Stands, { wish, kind, missed }: Known): Choice {
+function choiceOf(task: TurnoverTask, { sowing, was, strip }: Stands, { wish, kind, off }: Known): Choice {
   const isOnce = task.wishes[wish]?.crop.picking.kind === 'once';
   const delay = strip.from_week - was.from_week;
   const weeks = sowing.picks
     .filter(({ week }) => week < was.to_week)
-    .map(({ week }) => afterMissed(week + delay, missed))
+    .map(({ week }) => nextOn(week + delay, off))
     .filter((week) => week < strip.to_week);
   const { sow_d, plantOut_d, readyFrom_d, readyTo_d, mayBolt } = sowing;
   const ready_d = sowing.picks[0]?.day_d ?? readyFrom_d;
