@@ -84,6 +84,7 @@ function put(tree: Tree | undefined, place: Place, leaf: Tree): Tree {
   if (step === undefined) return leaf;
   if (typeof step === 'number') {
     const list = Array.isArray(tree) ? [...tree] : [];
+    while (list.length < step) list.push({ text: '' });
     list[step] = put(list[step], rest, leaf);
     return list;
   }

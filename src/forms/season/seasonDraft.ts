@@ -95,11 +95,12 @@ function plain(tree: Tree, key: string, units: UnitSystem): unknown {
 
 /** Months are twelve or none. Of other lists that may be empty, rows at the end in which nothing stands do not count. */
 function listOf(list: readonly Tree[], key: string, units: UnitSystem): readonly unknown[] | undefined {
-  const entries = list.map((tree) => plain(tree, key.endsWith('_degC') ? key : '', units));
+  const isMonths = key.endsWith('_degC');
+  const entries = list.map((tree) => plain(tree, isMonths ? key : '', units));
   if (!optional.has(key)) return entries;
   const last = entries.findLastIndex((entry) => !isEmpty(entry));
   if (last < 0) return undefined;
-  return key.endsWith('_degC') ? entries : entries.slice(0, last + 1);
+  return isMonths ? Array.from({ length: 12 }, (_, month) => entries[month]) : entries.slice(0, last + 1);
 }
 
 function isEmpty(entry: unknown): boolean {
