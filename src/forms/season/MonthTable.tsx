@@ -1,11 +1,10 @@
 /** @jsxImportSource preact */
 import { type Place, textAt } from '../draft.ts';
 import { GroupTroubles } from '../fields.tsx';
-import { idOf, useFields } from '../form.ts';
+import { type FieldForm, formWords, idOf, useFields } from '../form.ts';
 import { troublesAt } from '../troubles.ts';
 import { signOf } from '../typedNumber.ts';
 import { labelOf } from '../words.ts';
-import { formWords } from '../form.ts';
 import { say } from '../../wording/catalogue.ts';
 
 type TableProps = {
@@ -25,6 +24,7 @@ export function MonthTable({ words, columns }: TableProps) {
       {columns.map((column) => (
         <div key={column.join('.')} id={idOf(column)} tabIndex={-1}>
           <GroupTroubles place={column} />
+          <Empty column={column} />
         </div>
       ))}
       <table class="months">
@@ -50,28 +50,52 @@ export function MonthTable({ words, columns }: TableProps) {
   );
 }
 
+/** Said once for all that are empty; what is wrong is said beneath its month. */
+function Empty({ column }: { readonly column: Place }) {
+  const form = useFields();
+  const empty = months.filter((month) =>
+    troublesAt(form.troubles, [...column, month]).some(({ kind }) => kind === 'empty'),
+  );
+  if (empty.length === 0) return null;
+  const names = empty.map((month) => monthName(month, form)).join(', ');
+  return (
+    <p class="trouble" id={emptyId(column)}>
+      {labelOf(column, form)}. {formWords(form, 'months.empty', { months: names })}
+    </p>
+  );
+}
+
+function emptyId(column: Place): string {
+  return `${idOf(column)}-empty`;
+}
+
+function monthName(month: number, { catalogue }: FieldForm): string {
+  return say(catalogue, `months.${String(month + 1).padStart(2, '0')}`);
+}
+
 function MonthRow({ month, columns }: Pick<TableProps, 'columns'> & { readonly month: number }) {
   const form = useFields();
-  const wrong = columns.map((column) => ({
-    id: `${idOf([...column, month])}-trouble`,
-    troubles: troublesAt(form.troubles, [...column, month]),
-  }));
+  const wrong = columns.flatMap((column) => {
+    const all = troublesAt(form.troubles, [...column, month]).filter(({ kind }) => kind === 'wrong');
+    const text = all.map(({ sentence }) => sentence).join(' ');
+    return all.length === 0 ? [] : [{ id: `${idOf([...column, month])}-trouble`, text }];
+  });
   return (
     <>
       <tr>
-        <th scope="row">{say(form.catalogue, `months.${String(month + 1).padStart(2, '0')}`)}</th>
+        <th scope="row">{monthName(month, form)}</th>
         {columns.map((column) => (
           <td key={column.join('.')}>
-            <MonthField place={[...column, month]} sign={signOf(String(column.at(-1)), form.units)} />
+            <MonthField column={column} month={month} />
           </td>
         ))}
       </tr>
-      {wrong.every(({ troubles }) => troubles.length === 0) ? null : (
+      {wrong.length === 0 ? null : (
         <tr>
           <td colSpan={columns.length + 1}>
-            {wrong.map(({ id, troubles }) => (
+            {wrong.map(({ id, text }) => (
               <p key={id} id={id} class="trouble wrong">
-                {troubles.map(({ sentence }) => sentence).join(' ')}
+                {text}
               </p>
             ))}
           </td>
@@ -81,10 +105,12 @@ function MonthRow({ month, columns }: Pick<TableProps, 'columns'> & { readonly m
   );
 }
 
-function MonthField({ place, sign }: { readonly place: Place; readonly sign: string }) {
+function MonthField({ column, month }: { readonly column: Place; readonly month: number }) {
   const form = useFields();
+  const place = [...column, month];
   const id = idOf(place);
-  const wrong = troublesAt(form.troubles, place);
+  const [trouble] = troublesAt(form.troubles, place);
+  const told = trouble?.kind === 'empty' ? emptyId(column) : `${id}-trouble`;
   return (
     <input
       id={id}
@@ -92,9 +118,9 @@ function MonthField({ place, sign }: { readonly place: Place; readonly sign: str
       inputMode="text"
       autoComplete="off"
       spellcheck={false}
-      aria-label={`${labelOf(place, form)} ${sign}`}
-      aria-invalid={wrong.some(({ kind }) => kind === 'wrong') ? 'true' : 'false'}
-      {...(wrong.length === 0 ? {} : { 'aria-describedby': `${id}-trouble` })}
+      aria-label={`${labelOf(place, form)} ${signOf(String(column.at(-1)), form.units)}`}
+      aria-invalid={trouble?.kind === 'wrong' ? 'true' : 'false'}
+      {...(trouble === undefined ? {} : { 'aria-describedby': told })}
       value={textAt(form.draft, place)}
       onInput={(event) => form.edit(place, event.currentTarget.value)}
     />

@@ -31,7 +31,7 @@ export function PlanAgain({ sowings, busy, plan }: AgainProps) {
           {(row) => <DayField place={[...row, 'on']} />}
         </Rows>
       </fieldset>
-      <p>
+      <p class="plan-again">
         <button type="button" disabled={busy === 'yes'} onClick={plan}>
           {words('plan')}
         </button>
@@ -40,13 +40,14 @@ export function PlanAgain({ sowings, busy, plan }: AgainProps) {
   );
 }
 
-/** Those that were sown by then and are not lifted yet: no other can fail. */
+/** Those that were sown by then and are not lifted yet, for no other can fail; the latest first. */
 function Sowings({ sowings }: Pick<AgainProps, 'sowings'>) {
   const season = useSeason();
   const { draft, change } = season;
   const from = againFrom(draft, today());
   const failed = new Set(failedIn(draft));
-  const open = sowings.filter((one) => failed.has(one.id) || (one.from < from && from <= one.until));
+  const isOpen = (one: SowingShown) => failed.has(one.id) || (one.from < from && from <= one.until);
+  const open = sowings.filter(isOpen).reverse();
   return (
     <fieldset class="inner" id={idOf(['again', 'failed'])} tabIndex={-1}>
       <legend>{formWords(season, 'again.failed')}</legend>

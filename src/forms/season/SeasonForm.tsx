@@ -70,7 +70,7 @@ function Where() {
       <More name="where" holds={holds}>
         <NumberField place={['nursery', 'cells']} need="optional" />
         <ChoiceField place={['shortDays']} choices={choicesOf(season, 'shortDays', ['slow', 'ignored'])} />
-        <OptionalGroup place={['water_degC']} name="water">
+        <OptionalGroup place={['water']} name="water">
           <MonthTable words="water" columns={[['water_degC']]} />
         </OptionalGroup>
       </More>

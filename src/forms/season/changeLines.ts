@@ -13,7 +13,7 @@ export function sowingText(input: TurnoverInput, { crop, plants, dates, bed, str
   const { catalogue } = input.words;
   return say(catalogue, 'crops.again.sowing', {
     crop: cropName(input, crop),
-    plants: String(plants),
+    plants: say(catalogue, `crops.again.plants.${plants === 1 ? 'one' : 'many'}`, { count: String(plants) }),
     date: dayText(dates.sown, catalogue),
     bed: input.plan.task.beds[bed]?.name ?? '',
     places: placesText(strips, catalogue),

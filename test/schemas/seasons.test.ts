@@ -1,0 +1,162 @@
+/** A season against itself: pulses, own months, and what is planned again. */
+import { describe, expect, test } from 'vitest';
+import { dayNumber_d } from '../../src/core/calendar.ts';
+import { problemSentence } from '../../src/wording/problem.ts';
+import { toChange } from '../../src/schemas/toChange.ts';
+import { toTurnover } from '../../src/schemas/toTurnover.ts';
+import { content, seasonPlan, words } from '../turnover/seasons.ts';
+
+const facts = { crops: content.crops, climates: content.climates };
+
+/** Eight weeks from Monday, the third of March 2031. */
+const spring = {
+  ...{ id: 'spring', name: 'Spring', climate: 'deBilt' },
+  season: { from: '2031-03-03', to: '2031-04-27' },
+  beds: [{ name: 'Bed', mode: 'siphon', length_mm: 2000, width_mm: 1000 }],
+};
+
+type Pulse = { readonly from: string; readonly to?: string };
+type Demand = {
+  readonly own?: readonly (Pulse & { readonly amount: number })[];
+  readonly all?: readonly (Pulse & { readonly times: number })[];
+  readonly more?: object;
+};
+
+function season({ own = [], all = [], more = {} }: Demand): unknown {
+  const wishes = [{ crop: 'rocket', perWeek: 2, unit: 'bunch', pulses: own }];
+  return { ...spring, wishes, pulses: all, ...more };
+}
+
+function perWeek(of: Demand): readonly number[] {
+  const result = toTurnover(season(of), facts);
+  if ('problems' in result) throw new Error(JSON.stringify(result.problems));
+  return result.task.wishes[0]?.perWeek ?? [];
+}
+
+function told(raw: unknown): readonly string[] {
+  const result = toTurnover(raw, facts);
+  return 'problems' in result ? result.problems.map(({ place, code }) => `${place.join('.')} ${code}`) : [];
+}
+
+describe('what is wanted in a week', () => {
+  test('is the usual amount, but in pulses of the crop the amount of the pulse', () => {
+    expect(perWeek({})).toEqual([2, 2, 2, 2, 2, 2, 2, 2]);
+    // A market on a Wednesday: its whole week counts.
+    expect(perWeek({ own: [{ from: '2031-03-19', amount: 9 }] })).toEqual([2, 2, 9, 2, 2, 2, 2, 2]);
+    expect(perWeek({ own: [{ from: '2031-03-16', to: '2031-03-24', amount: 0 }] })).toEqual([
+      ...[2, 0, 0, 0, 2, 2, 2, 2],
+    ]);
+  });
+
+  test('is so many times the usual in pulses of all crops; those of the crop go first', () => {
+    const all = [{ from: '2031-03-10', to: '2031-03-30', times: 1.5 }];
+    expect(perWeek({ all })).toEqual([2, 3, 3, 3, 2, 2, 2, 2]);
+    expect(perWeek({ all, own: [{ from: '2031-03-20', amount: 9 }] })).toEqual([2, 3, 9, 3, 2, 2, 2, 2]);
+  });
+
+  test('is nothing where nobody is there, whatever a pulse says', () => {
+    const more = { holidays: [{ name: 'Away', from: '2031-03-12', to: '2031-03-19' }] };
+    const all = [{ from: '2031-03-10', times: 3 }];
+    expect(perWeek({ all, more, own: [{ from: '2031-03-17', amount: 9 }] })).toEqual([
+      ...[2, 0, 0, 2, 2, 2, 2, 2],
+    ]);
+  });
+
+  test('outside the days of a wish is that of a pulse, or nothing', () => {
+    const wishes = [
+      {
+        ...{ crop: 'rocket', perWeek: 2, unit: 'bunch', from: '2031-03-17', to: '2031-04-06' },
+        pulses: [{ from: '2031-03-05', amount: 5 }],
+      },
+    ];
+    const all = [{ from: '2031-03-10', to: '2031-03-20', times: 2 }];
+    expect(perWeek({ all, more: { wishes } })).toEqual([5, 0, 4, 2, 2, 0, 0, 0]);
+  });
+});
+
+describe('pulses', () => {
+  test('at the edges of the season are in it, just past them they are told', () => {
+    expect(told(season({ own: [{ from: '2031-03-03', amount: 1 }] }))).toEqual([]);
+    expect(told(season({ own: [{ from: '2031-04-27', amount: 1 }] }))).toEqual([]);
+    expect(told(season({ own: [{ from: '2031-03-02', amount: 1 }] }))).toEqual([
+      'wishes.0.pulses.0.from outsideSeason',
+    ]);
+    expect(told(season({ all: [{ from: '2031-04-28', times: 1 }] }))).toEqual([
+      'pulses.0.from outsideSeason',
+    ]);
+    // Begins before the season and reaches into it.
+    expect(told(season({ all: [{ from: '2031-02-20', to: '2031-03-04', times: 1 }] }))).toEqual([]);
+  });
+
+  test('that tell a week twice, or end before they begin, are told all at once', () => {
+    const own = [
+      { from: '2031-03-10', to: '2031-03-18', amount: 1 },
+      { from: '2031-03-23', amount: 2 },
+      { from: '2031-03-24', amount: 3 },
+    ];
+    const all = [{ from: '2031-04-10', to: '2031-04-09', times: 2 }];
+    expect(told(season({ own, all }))).toEqual(['wishes.0.pulses.1.from weekTwice', 'pulses.0.to dayOrder']);
+  });
+});
+
+describe('own months', () => {
+  const even = (value: number) => Array.from({ length: 12 }, () => value);
+
+  test('with a night above the mean of its month are told, equal ones are not', () => {
+    const own = { name: 'Glasshouse', latitude: 52, mean_degC: even(15), night_degC: even(15) };
+    expect(told(season({ more: { own } }))).toEqual([]);
+    const night_degC = own.night_degC.map((value, month) => (month === 6 ? value + 0.1 : value));
+    expect(told(season({ more: { own: { ...own, night_degC } } }))).toEqual([
+      'own.night_degC.6 nightAboveMean',
+    ]);
+  });
+
+  test('are told with their month', () => {
+    const raw = season({ more: { water_degC: even(15).map((value, at) => (at === 2 ? 'cold' : value)) } });
+    const result = toTurnover(raw, facts);
+    const [problem] = 'problems' in result ? result.problems : [];
+    expect(problem && problemSentence(problem, words.catalogue, 'us')).toMatch(/Mar is "cold".*°F/);
+  });
+});
+
+describe('what came differently', () => {
+  const plan = seasonPlan('north-yard');
+  const { task } = plan;
+  const change = (raw: unknown) => toChange(raw, plan, ['again']);
+  const wrong = (raw: unknown): readonly string[] => {
+    const result = change(raw);
+    return 'problems' in result ? result.problems.map(({ place, code }) => `${place.join('.')} ${code}`) : [];
+  };
+
+  test('leaves what was sown before the day: its own week as long as the day of work is still to come', () => {
+    // Weeks from Monday the sixth of January 2031, work on Sundays.
+    expect(task.firstMonday_d).toBe(dayNumber_d('2031-01-06'));
+    const week = (from: string) => {
+      const result = change({ from });
+      return 'problems' in result ? null : result.change.now_week;
+    };
+    expect([week('2031-05-04'), week('2031-05-05'), week('2031-05-11')]).toEqual([16, 17, 17]);
+    expect([week('2031-01-06'), week('2031-12-28')]).toEqual([0, 50]);
+  });
+
+  test('holds failed sowings of this plan, and missed weeks by any of their days', () => {
+    const id = plan.sowings[0]?.id ?? '';
+    const raw = { from: '2031-05-04', failed: [id, 'nowhere-2031W01-1'], missed: [{ on: '2031-04-30' }] };
+    expect(change(raw)).toEqual({
+      change: { now_week: 16, failed: [id], missed_weeks: [16] },
+    });
+  });
+
+  test('outside the season, or still to come, is told at its field, all at once', () => {
+    expect(wrong({ from: '2031-01-05' })).toEqual(['again.from outsideSeason']);
+    expect(wrong({ from: '2031-12-29' })).toEqual(['again.from outsideSeason']);
+    expect(
+      wrong({ from: '2031-05-04', missed: [{ on: '2030-05-04' }, { on: '2031-05-05' }, {}, { on: 'soon' }] }),
+    ).toEqual([
+      'again.missed.2.on missing',
+      'again.missed.3.on notDate',
+      'again.missed.0.on outsideSeason',
+      'again.missed.1.on missedLater',
+    ]);
+  });
+});
