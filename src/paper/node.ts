@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { Resvg } from '@resvg/resvg-js';
+import type { Resvg } from '@resvg/resvg-js';
 import satori, { init } from 'satori/standalone';
 import { fontSources } from './fonts.ts';
 import { type Engine, layOut } from './layOut.ts';
@@ -39,7 +39,11 @@ export async function nodeParts(): Promise<Parts> {
         JSON.parse(await readFile(packages.resolve(`@fontsource/${family}/unicode.json`), 'utf8')),
     }),
     engine: satori as Engine,
-    raster: (svg) => new Resvg(svg, { font: { loadSystemFonts: false } }).render().asPng(),
+    raster: (svg) => {
+      // Few prints have pictures, and it is slow to load.
+      const { Resvg: Raster_ } = packages('@resvg/resvg-js') as { readonly Resvg: typeof Resvg };
+      return new Raster_(svg, { font: { loadSystemFonts: false } }).render().asPng();
+    },
   };
 }
 

@@ -5,7 +5,7 @@ import type { Content, ReadSystem, ReadTurnover } from './content.ts';
 import { type CropFile, toCrop } from './crop.ts';
 import type { CropFacts, Facts } from './facts.ts';
 import { keyPattern } from './fields.ts';
-import { problemsBySchema } from './issues.ts';
+import { readBySchema } from './issues.ts';
 import { valueAt } from './schemaAt.ts';
 import { toSystem } from './toSystem.ts';
 import { toTurnover } from './toTurnover.ts';
@@ -28,11 +28,10 @@ export function collection<T extends z.ZodType>(
     if (!keyPattern.test(name)) {
       problems.push({ code: 'fileName', place: [], given: name, at: { file, line: 1, column: 1 } });
     }
-    const given = withoutNulls(raw);
-    const bySchema = problemsBySchema(schema, given, []);
-    const found = bySchema.length > 0 ? bySchema : check(schema.parse(given), file);
+    const read = readBySchema(schema, withoutNulls(raw), []);
+    const found = 'problems' in read ? read.problems : check(read.value, file);
     problems.push(...found.map(locate));
-    if (found.length === 0) entries[name] = schema.parse(given);
+    if ('value' in read && found.length === 0) entries[name] = read.value;
   }
   return { entries, names: files.map((file) => file.name) };
 }

@@ -8,12 +8,18 @@ import { otherUnit } from './wrongUnit.ts';
 
 type Issue = z.core.$ZodIssue;
 
-/** Everything that a schema finds wrong with a value; `place` is where that value stands in the whole. */
-export function problemsBySchema(schema: z.ZodType, raw: unknown, place: Path): readonly Problem[] {
+/** A value as its schema reads it; or everything that the schema finds wrong, `place` being where it stands in the whole. */
+export function readBySchema<T extends z.ZodType>(
+  schema: T,
+  raw: unknown,
+  place: Path,
+): { readonly value: z.output<T> } | { readonly problems: readonly Problem[] } {
   const result = schema.safeParse(raw);
-  if (result.success) return [];
+  if (result.success) return { value: result.data };
   const found = result.error.issues.flatMap((issue) => problemsOf(schema, issue, raw));
-  return onePerMistake(found).map((problem) => ({ ...problem, place: [...place, ...problem.place] }));
+  return {
+    problems: onePerMistake(found).map((problem) => ({ ...problem, place: [...place, ...problem.place] })),
+  };
 }
 
 function problemsOf(schema: z.ZodType, issue: Issue, raw: unknown): readonly Problem[] {

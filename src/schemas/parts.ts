@@ -19,20 +19,27 @@ export type Parts = {
   readonly has: { readonly sump: boolean; readonly pump: boolean };
 };
 
+/** Without minding unknown keys: they are told by the schema, and the rest of the part is sound. */
+const loose = {
+  vessel: vesselFile.strip(),
+  bed: bedFile.strip(),
+  pump: pumpFile.strip(),
+  fish: fishStockFile.strip(),
+} as const;
+
 export function partsOf(raw: unknown): Parts {
   const beds = valueAt(raw, ['beds']);
   return {
     raw,
-    tank: part(vesselFile.strip(), valueAt(raw, ['tank'])),
-    sump: part(vesselFile.strip(), valueAt(raw, ['sump'])),
-    beds: Array.isArray(beds) ? beds.map((bed: unknown) => part(bedFile.strip(), bed)) : [],
-    pump: part(pumpFile.strip(), valueAt(raw, ['pump'])),
-    fish: part(fishStockFile.strip(), valueAt(raw, ['fish'])),
+    tank: part(loose.vessel, valueAt(raw, ['tank'])),
+    sump: part(loose.vessel, valueAt(raw, ['sump'])),
+    beds: Array.isArray(beds) ? beds.map((bed: unknown) => part(loose.bed, bed)) : [],
+    pump: part(loose.pump, valueAt(raw, ['pump'])),
+    fish: part(loose.fish, valueAt(raw, ['fish'])),
     has: { sump: valueAt(raw, ['sump']) !== undefined, pump: valueAt(raw, ['pump']) !== undefined },
   };
 }
 
-/** Without minding unknown keys: they are told by the schema, and the rest of the part is sound. */
 function part<T extends z.ZodType>(schema: T, raw: unknown): z.output<T> | null {
   const result = schema.safeParse(raw);
   return result.success ? result.data : null;

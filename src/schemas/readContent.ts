@@ -5,38 +5,15 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join, resolve, sep } from 'node:path';
 import type { Problem } from '../core/problem.ts';
-import { type CareFile, careFile, checkCare, tasksOf } from './care.ts';
-import {
-  checkClimate,
-  checkFish,
-  checkMedia,
-  checkStartContainer,
-  checkStartPump,
-  checkTerm,
-} from './checkFacts.ts';
-import { climateFile } from './climate.ts';
-import { checkCrop, cropFile } from './crop.ts';
-import {
-  collection,
-  cropsOf,
-  namesBrokenFile,
-  type ReadFile,
-  systemsOf,
-  turnoversOf,
-} from './collections.ts';
+import { namesBrokenFile, type ReadFile, systemsOf, turnoversOf } from './collections.ts';
 import type { Content, ReadSystem } from './content.ts';
 import type { Facts } from './facts.ts';
 import type { PeopleFacts } from './people.ts';
-import { fishFile } from './fish.ts';
-import { mediaFile } from './media.ts';
 import { inOrder } from './problemOrder.ts';
-import { sourceFile } from './source.ts';
-import { startContainerFile, startPumpFile } from './starts.ts';
-import { termFile } from './term.ts';
-import { decodeUtf8 } from './utf8.ts';
+import type { Handbook } from './readHandbook.ts';
 import { mostRosterBytes } from './readRoster.ts';
+import { decodeUtf8 } from './utf8.ts';
 import { type ReadWorkshop, toWorkshop } from './workshops.ts';
-import { wordingFile } from './wording.ts';
 import { readYaml } from './yamlFile.ts';
 
 /** Larger files are refused without being read: nobody types two million characters. */
@@ -46,65 +23,54 @@ const mostBytes = 2_000_000;
  * Reads a content folder.
  * @param dir the folder that holds `systems/`, `turnovers/`, `fish/`, `crops/`, `media/`, `climates/`, `containers/`,
  *   `pumps/`, `sources/`, `terms/` and `wording/`
+ * @param shelf where what everybody uses is kept from one run to the next
  * @returns what could be read, and all problems in the order of file and line; content is only to be used for a
  *   build when there are none
  */
 export async function readContent(
   dir: string,
+  shelf: Shelf | null = null,
 ): Promise<{ readonly content: Content; readonly problems: readonly Problem[] }> {
   const problems: Problem[] = [];
   const read = (folder: string) => readFolder(dir, folder, problems);
-  const sources = collection(await read('sources'), sourceFile, () => [], problems);
-  const check = <T>(rule: (value: T, sources: readonly string[]) => readonly Problem[]) => {
-    return (value: T) => rule(value, sources.names);
-  };
-  const fish = collection(await read('fish'), fishFile, check(checkFish), problems);
-  const media = collection(await read('media'), mediaFile, check(checkMedia), problems);
-  const climates = collection(await read('climates'), climateFile, check(checkClimate), problems);
-  const cropFiles = collection(await read('crops'), cropFile, check(checkCrop), problems);
-  const containers = collection(
-    await read('containers'),
-    startContainerFile,
-    check(checkStartContainer),
-    problems,
-  );
-  const pumps = collection(await read('pumps'), startPumpFile, check(checkStartPump), problems);
-  const terms = collection(await read('terms'), termFile, check(checkTerm), problems);
-  const fileOfTask = new Map<string, string>();
-  const checkTasks = (file: CareFile, name: string) => checkCare(file, sources.names, fileOfTask, name);
-  const care = collection(await read('care'), careFile, checkTasks, problems);
-  const wording = collection(await read('wording'), wordingFile, () => [], problems);
-  if (!wording.names.includes('en')) problems.push(missingFile(`${basename(resolve(dir))}/wording/en.yaml`));
-  const facts = { fish: fish.entries, media: media.entries, climates: climates.entries };
-  const named = [...fish.names, ...media.names, ...climates.names];
+  const { names, ...book } = await handbookOf(dir, problems, shelf);
+  const facts = { fish: book.fish, media: book.media, climates: book.climates };
   const systemFiles = await read('systems');
-  const systems = systemsOf(systemFiles, facts, named, problems);
-  const crops = cropsOf(cropFiles.entries);
-  const cropFacts = { crops, climates: climates.entries };
-  const namedCrops = [...cropFiles.names, ...climates.names];
-  const turnovers = turnoversOf(await read('turnovers'), cropFacts, namedCrops, problems);
-  const starts = { containers: containers.entries, pumps: pumps.entries };
+  const systems = systemsOf(systemFiles, facts, names.facts, problems);
+  const cropFacts = { crops: book.crops, climates: book.climates };
+  const turnovers = turnoversOf(await read('turnovers'), cropFacts, names.crops, problems);
   const workshops = await readWorkshops(
     dir,
-    { ...facts, starts, systems, bedName: bedName(wording.entries) },
+    { ...facts, starts: book.starts, systems, bedName: bedName(book.wording) },
     systemFiles.map(({ name }) => name),
     problems,
   );
-  return {
-    content: {
-      ...facts,
-      crops,
-      turnovers,
-      starts,
-      sources: sources.entries,
-      terms: terms.entries,
-      care: tasksOf(Object.values(care.entries)),
-      wording: wording.entries,
-      systems,
-      workshops,
-    },
-    problems: inOrder(problems),
-  };
+  return { content: { ...book, turnovers, systems, workshops }, problems: inOrder(problems) };
+}
+
+/** The folders that a handbook is read from. */
+export const handbookFolders = [
+  ...['sources', 'fish', 'media', 'climates', 'crops'],
+  ...['containers', 'pumps', 'terms', 'care', 'wording'],
+] as const;
+
+/** Where a handbook without problems is kept from one run to the next, for those who would read it every time. */
+export type Shelf = {
+  readonly kept: () => Promise<Handbook | null>;
+  readonly keep: (handbook: Handbook) => Promise<void>;
+};
+
+async function handbookOf(dir: string, problems: Problem[], shelf: Shelf | null): Promise<Handbook> {
+  const kept = await shelf?.kept();
+  if (kept) return kept;
+  // Its schemas take a while to be made, so they are loaded only where it is read.
+  const { readHandbook } = await import('./readHandbook.ts');
+  const found: Problem[] = [];
+  const handbook = await readHandbook((folder) => readFolder(dir, folder, found), found);
+  if (!handbook.names.wording.includes('en')) found.push(missingFile(`${basename(resolve(dir))}/wording/en.yaml`));
+  if (found.length === 0) await shelf?.keep(handbook);
+  problems.push(...found);
+  return handbook;
 }
 
 /**

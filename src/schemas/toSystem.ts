@@ -16,7 +16,7 @@ import { toContainer } from './container.ts';
 import { entry, type Facts } from './facts.ts';
 import type { FishFile } from './fish.ts';
 import { checkLabels } from './labels.ts';
-import { problemsBySchema } from './issues.ts';
+import { readBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
 import { type Parts, partsOf } from './parts.ts';
 import { type Path, valueAt } from './schemaAt.ts';
@@ -37,12 +37,11 @@ export type ToSystem =
  */
 export function toSystem(raw: unknown, facts: Facts, place: Path = []): ToSystem {
   const given = withoutNulls(raw);
-  const problems = [
-    ...problemsBySchema(systemFile, given, place),
-    ...crossProblems(partsOf(given), facts, place),
-  ];
-  if (problems.length > 0) return { problems };
-  const file = filled(systemFile.parse(given), facts);
+  const read = readBySchema(systemFile, given, place);
+  const across = crossProblems(partsOf(given), facts, place);
+  if ('problems' in read) return { problems: [...read.problems, ...across] };
+  if (across.length > 0) return { problems: across };
+  const file = filled(read.value, facts);
   return { system: systemOf(file, facts), raw: file };
 }
 

@@ -9,7 +9,7 @@ import type { Holiday, TurnoverBed, TurnoverTask, Wish } from '../core/turnover/
 import { checkTurnover } from './checkTurnover.ts';
 import { monthsOf } from './climate.ts';
 import { type CropFacts, entry } from './facts.ts';
-import { problemsBySchema } from './issues.ts';
+import { readBySchema } from './issues.ts';
 import { checkLabels } from './labels.ts';
 import type { Path } from './schemaAt.ts';
 import { type TurnoverFile, turnoverFile, workdays } from './turnoverFile.ts';
@@ -29,14 +29,14 @@ const week_d = 7;
  */
 export function toTurnover(raw: unknown, facts: CropFacts, place: Path = []): ToTurnover {
   const given = withoutNulls(raw);
-  const problems = [
-    ...problemsBySchema(turnoverFile, given, place),
+  const read = readBySchema(turnoverFile, given, place);
+  const across = [
     ...checkTurnover(given, facts).map((one) => ({ ...one, place: [...place, ...one.place] })),
     ...checkLabels(given, [...place, 'labels']),
   ];
-  if (problems.length > 0) return { problems };
-  const file = turnoverFile.parse(given);
-  return { task: taskOf(file, facts), raw: file };
+  if ('problems' in read) return { problems: [...read.problems, ...across] };
+  if (across.length > 0) return { problems: across };
+  return { task: taskOf(read.value, facts), raw: read.value };
 }
 
 function taskOf(file: TurnoverFile, facts: CropFacts): TurnoverTask {

@@ -3,7 +3,7 @@ import type { Problem } from '../core/problem.ts';
 import type { System } from '../core/system.ts';
 import type { Person } from '../core/workshop/person.ts';
 import { entry } from './facts.ts';
-import { problemsBySchema } from './issues.ts';
+import { readBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
 import { containersAt, type PeopleFacts, peopleOf } from './people.ts';
 import { mostRosterBytes, readRoster } from './readRoster.ts';
@@ -43,9 +43,9 @@ export async function toWorkshop(
   facts: PeopleFacts,
   bytesOf: (roster: string) => Promise<RosterBytes>,
 ): Promise<WorkshopRead> {
-  const bySchema = problemsBySchema(workshopFile, withoutNulls(given), []);
-  if (bySchema.length > 0) return { workshop: null, people: [], problems: bySchema };
-  const raw = workshopFile.parse(withoutNulls(given));
+  const written = readBySchema(workshopFile, withoutNulls(given), []);
+  if ('problems' in written) return { workshop: null, people: [], problems: written.problems };
+  const raw = written.value;
   const problems = [...references(raw, facts)];
   const roster = `${file.slice(0, file.lastIndexOf('/') + 1)}${raw.roster}`;
   const bytes = await bytesOf(raw.roster);

@@ -7,6 +7,7 @@ import { classFacts, handoutFacts } from '../core/plan/handoutFacts.ts';
 import { nodePress } from '../paper/node.ts';
 import { printable, writeAll } from '../print/printWorkshop.ts';
 import { readContent } from '../schemas/readContent.ts';
+import { keptHandbook } from './keptHandbook.ts';
 import { classDesk } from '../sheets/handouts/classDesk.ts';
 import { workshopStack } from '../sheets/handouts/workshopStack.ts';
 import { rowsIn } from '../schemas/rowsIn.ts';
@@ -26,7 +27,7 @@ const { values: told, positionals } = parseArgs({
 process.exitCode = await run();
 
 async function run(): Promise<number> {
-  const { content, problems } = await readContent(told.content);
+  const { content, problems } = await readContent(told.content, keptHandbook(told.content));
   if (problems.length > 0) return refuse(problems.map((one) => problemLine(one, content.wording['en'])));
   const [id = ''] = positionals;
   const of = content.workshops.find((one) => one.id === id);

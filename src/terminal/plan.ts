@@ -10,6 +10,7 @@ import { problemLine } from '../wording/problem.ts';
 import { stepLine } from '../wording/step.ts';
 import { tableWords } from '../wording/table.ts';
 import { careLines } from './careLines.ts';
+import { keptHandbook } from './keptHandbook.ts';
 import { tableLines } from './tableLines.ts';
 
 const usage = 'Say which system: npm run plan -- content/systems/NAME.yaml [--json]';
@@ -20,7 +21,7 @@ if (file === undefined) stop([usage]);
 else await show(file);
 
 async function show(path: string): Promise<void> {
-  const { content, problems } = await readContent('content');
+  const { content, problems } = await readContent('content', keptHandbook('content'));
   const line = (problem: (typeof problems)[number]): string => problemLine(problem, content.wording['en']);
   // Other systems may be half written; only what this one stands on has to be whole.
   const inTheWay = problems.filter((problem) => !problem.at?.file.startsWith('content/systems/'));

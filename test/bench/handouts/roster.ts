@@ -1,27 +1,30 @@
-/** The people of the bench: six shapes of containers, names in twelve scripts, one name in ten that takes two lines. */
+/** The people of the bench: six shapes of containers with measures of their own, names in twelve scripts, one name in ten that takes two lines. */
 import { classFacts, handoutFacts } from '../../../src/core/plan/handoutFacts.ts';
 import type { Press } from '../../../src/paper/press.ts';
 import type { StackSet } from '../../../src/paper/toStackPdf.ts';
 import { readContainers } from '../../../src/schemas/containersText.ts';
 import { peopleOf } from '../../../src/schemas/people.ts';
 import { readContent } from '../../../src/schemas/readContent.ts';
+import { keptHandbook } from '../../../src/terminal/keptHandbook.ts';
 import type { RosterRow } from '../../../src/schemas/readRoster.ts';
 import { workshopFile } from '../../../src/schemas/workshopFile.ts';
 import { classDesk } from '../../../src/sheets/handouts/classDesk.ts';
 import { scriptNames } from '../../paper/scriptNames.ts';
 
-const cells = [
+/** A shape of containers, each time with other measures; the first shape is an exercise. */
+const cellsOf = (time: number): readonly string[] => [
   '',
-  'tank box 100 x 90 x 80 cm + bed box 100 x 60 x 30 cm',
-  'tank drum 105 x 80 cm + bed box 90 x 60 x 35 cm',
-  'tank trough 180 x 90 x 60 cm + bed box 100 x 60 x 30 cm',
-  'tank oval 150 x 100 x 70 cm + bed drum 80 x 30 cm',
-  'tank box 100 x 100 x 80 cm + bed lying drum 58 x 88 x 29 cm',
+  `tank box ${100 + (time % 23)} x 90 x 80 cm + bed box 100 x ${60 + (time % 17)} x 30 cm`,
+  `tank drum ${105 + (time % 13)} x 80 cm + bed box 90 x 60 x ${30 + (time % 7)} cm`,
+  `tank trough ${180 + (time % 29)} x 90 x 60 cm + bed box 100 x ${60 + (time % 11)} x 30 cm`,
+  `tank oval 150 x ${100 + (time % 19)} x 70 cm + bed drum ${80 + (time % 5)} x 30 cm`,
+  `tank box ${100 + (time % 17)} x 100 x 80 cm + bed lying drum 58 x ${88 + (time % 9)} x 29 cm`,
 ];
+const shapes = cellsOf(0).length;
 const long = ' of the house behind the old mill, by the far pond, at the end of the lane';
 
 function rowOf(at: number): RosterRow {
-  const cell = cells[at % cells.length] ?? '';
+  const cell = cellsOf(Math.floor(at / shapes))[at % shapes] ?? '';
   const read = cell === '' ? null : readContainers(cell, []);
   if (read !== null && 'problems' in read) throw new Error(JSON.stringify(read.problems));
   const [first = ''] = (scriptNames[at % scriptNames.length]?.name ?? '').split(' ');
@@ -34,7 +37,7 @@ export async function handoutSets(
   press: Press,
   count: number,
 ): Promise<AsyncGenerator<StackSet, void, void>> {
-  const { content } = await readContent('content');
+  const { content } = await readContent('content', keptHandbook('content'));
   const [demo] = content.workshops;
   if (demo === undefined) throw new Error('the bench needs a workshop in content');
   const raw = workshopFile.parse({ ...demo.raw, sheets: ['worksheet', 'key'] });
