@@ -37,7 +37,8 @@ type Desk = {
   readonly file: PdfFile;
   readonly types: TypeCase;
   readonly fonts: ReturnType<typeof pdfFonts>;
-  readonly masters: Map<Stencil, Master>;
+  /** Of sheets that others may still be printed from; who is laid out alone leaves nothing behind. */
+  readonly masters: WeakMap<Stencil, Master>;
   readonly alphas: Set<number>;
   readonly resources: number;
   readonly structure: { readonly root: number; readonly document: number; readonly kids: number[] };
@@ -60,7 +61,7 @@ export async function* toStackPdf(
 ): AsyncGenerator<Uint8Array, void, void> {
   const catalog = file.next();
   const desk: Desk = {
-    ...{ file, types, fonts: pdfFonts(), masters: new Map(), alphas: new Set(), resources: file.next() },
+    ...{ file, types, fonts: pdfFonts(), masters: new WeakMap(), alphas: new Set(), resources: file.next() },
     structure: { root: file.next(), document: file.next(), kids: [] },
     ...{ parents: [], tree: pageTree(file), bookmarks: bookmarks(file), drawn: '' },
   };
@@ -101,9 +102,10 @@ function writePage(filled: Filled, part: number, desk: Desk) {
   desk.masters.set(stencil, master);
   const own = ownContent(filled, master, desk);
   const page = file.next();
-  const first = file.last() + 1;
+  // All numbers before the first part: writing one may make the file take a number for itself.
+  const first = file.last(file.last() + master.tags.elements.length) - master.tags.elements.length + 1;
   const texts = elementTexts(master.tags, { first, page, around: part });
-  for (const text of texts) file.object(file.next(), text);
+  for (const [at, text] of texts.entries()) file.object(first + at, text);
   const byMark = file.next();
   file.object(byMark, parentsText(master.tags, first));
   const box = `[0 0 ${stencil.page.width_pt} ${stencil.page.height_pt}]`;

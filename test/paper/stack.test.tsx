@@ -203,6 +203,12 @@ describe('a stack', () => {
     expect(document.getPageCount()).toBe(2 * pages.length + 1);
   });
 
+  test('keeps its parts together over many pages', async () => {
+    const filled = await filledFor(sample);
+    const sets = Array.from({ length: 200 }, (_, at) => ({ title: `Sheet ${at}`, pages: [filled] }));
+    expect((await lint(await stackOf(sets))).findings).toEqual([]);
+  });
+
   test('takes little room for each further page, and the same pages give the same bytes', async () => {
     const filled = await filledFor(sample);
     const stack = (count: number) =>

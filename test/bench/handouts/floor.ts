@@ -2,17 +2,21 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pdfFile } from '../../../src/paper/pdfFile.ts';
+import { deflateSync } from 'node:zlib';
 import { tell, written } from './told.ts';
 
 const [, , folder = '.'] = process.argv.slice(2);
 tell(await written(join(folder, 'floor.pdf'), replayed()));
 
+/** What was done, the highest number before it, the object's own, and what it holds. */
+type Logged = [string, number, number, string, string];
+
 async function* replayed(): AsyncGenerator<Uint8Array, void, void> {
-  const file = pdfFile();
+  const file = pdfFile((bytes) => deflateSync(bytes, { level: 6, memLevel: bytes.length > 20_000 ? 8 : 3 }));
   let waiting = 0;
   for (const line of readFileSync(join(folder, 'objects.jsonl'), 'utf8').split('\n')) {
-    const [what, number, first, second] = JSON.parse(line) as [string, number, string, string];
-    file.last(number);
+    const [what, last, number, first, second] = JSON.parse(line) as Logged;
+    file.last(last);
     if (what === 'o') file.object(number, first);
     else if (what === 's') file.stream(number, first, Buffer.from(second, 'latin1'));
     else if (what === 'w') file.asWritten(number, Buffer.from(first, 'latin1'));

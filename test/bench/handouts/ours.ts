@@ -1,7 +1,7 @@
 /** Our own process of the bench: `ours.ts ours|prepare COUNT FOLDER`. */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { nodeParts, nodePress } from '../../../src/paper/node.ts';
+import { deflated, nodeParts, nodePress } from '../../../src/paper/node.ts';
 import { type PdfFile, pdfFile } from '../../../src/paper/pdfFile.ts';
 import { toStackPdf } from '../../../src/paper/toStackPdf.ts';
 import { plainOf } from './plain.ts';
@@ -27,24 +27,24 @@ async function prepared(): Promise<void> {
   const recording = (file: PdfFile): PdfFile => ({
     ...file,
     object: (number, text) => {
-      log.push(JSON.stringify(['o', number, text]));
+      log.push(JSON.stringify(['o', file.last(), number, text]));
       file.object(number, text);
     },
     stream: (number, entries, data) => {
-      log.push(JSON.stringify(['s', number, entries, Buffer.from(data).toString('latin1')]));
+      log.push(JSON.stringify(['s', file.last(), number, entries, Buffer.from(data).toString('latin1')]));
       return file.stream(number, entries, data);
     },
     asWritten: (number, data) => {
-      log.push(JSON.stringify(['w', number, Buffer.from(data).toString('latin1')]));
+      log.push(JSON.stringify(['w', file.last(), number, Buffer.from(data).toString('latin1')]));
       file.asWritten(number, data);
     },
     end: (entries) => {
-      log.push(JSON.stringify(['e', file.last(), entries]));
+      log.push(JSON.stringify(['e', file.last(), 0, entries]));
       file.end(entries);
     },
   });
   const stack = { ...about, sets: await handoutSets(press, count) };
-  for await (const _ of toStackPdf(stack, types, recording(pdfFile()))) {
+  for await (const _ of toStackPdf(stack, types, recording(pdfFile(deflated)))) {
     // Only what is written is wanted here.
   }
   writeFileSync(join(folder, 'objects.jsonl'), log.join('\n'));
