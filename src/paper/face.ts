@@ -1,7 +1,7 @@
 import * as harfbuzz from 'harfbuzzjs';
 import type { Direction } from './direction.ts';
 import type { Weight } from './page.ts';
-import { sfntFromWoff } from './woff.ts';
+import { type Inflate, sfntFromWoff } from './woff.ts';
 
 /** A font file as it comes from its package. */
 export type FontFile = {
@@ -39,8 +39,8 @@ export type Glyph = {
 export type Run = { readonly face: Face; readonly direction: Direction; readonly glyphs: readonly Glyph[] };
 
 /** @param index the place of the face among all faces of the press */
-export function faceFrom(file: FontFile, index: number): Face {
-  const sfnt = new Uint8Array(sfntFromWoff(file.woff));
+export function faceFrom(file: FontFile, index: number, inflate?: Inflate): Face {
+  const sfnt = new Uint8Array(sfntFromWoff(file.woff, inflate));
   const face = new harfbuzz.Face(new harfbuzz.Blob(sfnt));
   const codePoints = new Set(face.collectUnicodes());
   return {

@@ -2,17 +2,20 @@ import { CoverError, codePointName, type Uncovered } from './cover.ts';
 import { paragraphDirection } from './direction.ts';
 import type { Face } from './face.ts';
 import type { Weight } from './page.ts';
-import { chooseFace, graphemes, shapeRun } from './shape.ts';
+import { chooseFace, graphemesOf, shapeRun } from './shape.ts';
 
-/** Throws a CoverError for everything in these texts that the faces of either weight cannot draw. */
+/**
+ * Throws a CoverError for everything in these texts that the faces of either weight cannot draw.
+ * @param fine graphemes that they can draw; whatever is found fine is added
+ */
 export function mustCover(
   texts: Iterable<string>,
   byWeight: Readonly<Record<Weight, readonly Face[]>>,
+  fine: Set<string>,
 ): void {
   const uncovered = new Map<string, Uncovered>();
-  const fine = new Set<string>();
   for (const text of texts) {
-    for (const { segment } of graphemes.segment(text)) {
+    for (const segment of graphemesOf(text)) {
       if (fine.has(segment) || /^[\s]$/.test(segment)) continue;
       const missing = [...segment].filter((_, at, all) => !canPrint(segment, all[at] ?? '', byWeight));
       if (missing.length === 0) fine.add(segment);

@@ -2,9 +2,12 @@ import type { Bidi } from './bidi.ts';
 import { type Face, faceFrom } from './face.ts';
 import { type Pack, packPostScriptName, type SlicedFamily, type Slices } from './packs.ts';
 import type { Weight } from './page.ts';
+import type { Inflate } from './woff.ts';
 
 /** Where a runtime finds the packs. Nothing is asked of it before a sheet needs it. */
 export type PackShelf = {
+  /** How the runtime unpacks fonts, where it has a way of its own. */
+  readonly inflate?: Inflate;
   readonly woff: (pack: Pack, weight: Weight) => Promise<Uint8Array>;
   readonly slices: (family: SlicedFamily) => Promise<Slices>;
 };
@@ -49,7 +52,11 @@ function facesFrom(pack: Pack, shelf: PackShelf): Promise<Face[]> {
   const face = async (weight: Weight, index: number) => {
     const { name } = pack;
     const woff = await shelf.woff(pack, weight);
-    return faceFrom({ name, weight, postScriptName: packPostScriptName(pack, weight), woff }, index);
+    return faceFrom(
+      { name, weight, postScriptName: packPostScriptName(pack, weight), woff },
+      index,
+      shelf.inflate,
+    );
   };
   return Promise.all([face('text', pack.index), face('heavy', pack.index + 1)]);
 }

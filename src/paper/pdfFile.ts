@@ -32,12 +32,15 @@ type Found = { readonly kind: 1 | 2; readonly at: number; readonly index: number
 
 const encoder = new TextEncoder();
 
+/** Packs bytes (RFC 1950). A runtime may have a faster way than ours. */
+export type Deflate = (bytes: Uint8Array) => Uint8Array;
+
 function deflated(bytes: Uint8Array): Uint8Array {
   // Small tables: most of what is packed is short, and large ones take longer to make than to use.
   return zlibSync(bytes, { level: 6, mem: bytes.length > 20_000 ? 8 : 3 });
 }
 
-export function pdfFile(): PdfFile {
+export function pdfFile(deflate: Deflate = deflated): PdfFile {
   let last = 0;
   let written = 0;
   let chunks: Uint8Array[] = [];
@@ -59,7 +62,7 @@ export function pdfFile(): PdfFile {
     put(encoder.encode('\nendobj\n'));
   };
   const stream = (number: number, entries: string, bytes: Uint8Array): string => {
-    const data = deflated(bytes);
+    const data = deflate(bytes);
     const head = `<<${entries}/Filter/FlateDecode/Length ${data.length}>>\nstream\n`;
     asWritten(number, joined([encoder.encode(head), data, encoder.encode('\nendstream')]));
     return [...data.subarray(-4)].map((byte) => byte.toString(16).padStart(2, '0')).join('');

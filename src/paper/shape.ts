@@ -3,7 +3,14 @@ import type { Bidi } from './bidi.ts';
 import { type Direction, mixesDirections, paragraphDirection } from './direction.ts';
 import type { Face, Glyph, Run } from './face.ts';
 
-export const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+/** Latin letters, digits and signs, of which no two make one grapheme; most texts have nothing else. */
+const apart = /^[ -~\u00a0-\u024f]*$/;
+
+export function graphemesOf(text: string): readonly string[] {
+  return apart.test(text) ? text.split('') : Array.from(graphemes.segment(text), ({ segment }) => segment);
+}
+
 /**
  * The space at the end has no place of its own, so that words stand where they stand whatever follows them: the last
  * letter has it in its text.
@@ -50,7 +57,7 @@ export function shapePart(text: string, faces: readonly Face[], direction: Direc
  */
 function splitByFace(text: string, faces: readonly Face[]): [Face, string][] {
   const parts: [Face, string][] = [];
-  for (const { segment } of graphemes.segment(text)) {
+  for (const segment of graphemesOf(text)) {
     const last = parts.at(-1);
     const face = chooseFace(segment, faces, last?.[0]);
     if (last && last[0] === face) last[1] += segment;

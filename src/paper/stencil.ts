@@ -2,11 +2,12 @@
  * A sheet laid out once, with slots for what differs from one print of it to the next. A thousand handouts are a
  * thousand times the same sheet: laying each out would take hundreds of times as long as setting a few words.
  */
+import { mixesDirections } from './direction.ts';
 import type { Box, Page, Words } from './page.ts';
 import type { Piece } from './readSvg.ts';
 import type { Type } from './type.ts';
 import type { TypeCase } from './typeCase.ts';
-import { joinWords } from './words.ts';
+import { finished, joinWords } from './words.ts';
 
 /** Where words can be exchanged (`data-slot`): the lines that stand there as a sample, and the box they must stay in. */
 export type Slot = { readonly node: number; readonly lines: readonly Words[]; readonly box: Box };
@@ -83,8 +84,12 @@ export async function fillStencil(stencil: Stencil, values: Values, types: TypeC
 /** The value as so many lines as the sample has; null where it takes fewer or more. It breaks at blanks only. */
 function brokenUp(value: string, { lines, box }: Slot, type: Type): readonly string[] | null {
   const { weight = 'text', size_pt = 0 } = lines[0] ?? {};
+  // Nearly all values stand on one line.
+  const all = value.trim().replace(/ +/g, ' ');
+  if (type.width(all, weight, size_pt) <= box.width_pt) return lines.length === 1 ? [all] : null;
+  if (lines.length === 1 && all.includes(' ')) return null;
   const broken: string[] = [];
-  for (const word of value.trim().split(/ +/)) {
+  for (const word of all.split(' ')) {
     const longer = broken.length === 0 ? word : `${broken.at(-1)} ${word}`;
     const fits = broken.length > 0 && type.width(longer, weight, size_pt) <= box.width_pt;
     if (fits) broken[broken.length - 1] = longer;
@@ -108,6 +113,7 @@ function wordsIn(
     ...{ kind: 'piece', node, text: value, ink: 'black', x_pt, baseline_pt, size_pt, weight, matrix, clip },
     width_pt: type.width(value, weight, size_pt),
   };
+  if (type.bidi === null || !mixesDirections(value)) return [{ ...finished(piece, type), ink }];
   const paragraph = nodes[node]?.paragraph ?? node;
   const read = { nodes, paragraphs: new Map([[paragraph, value]]) };
   return joinWords([piece], read, type).flatMap((item) => (item.kind === 'words' ? [{ ...item, ink }] : []));

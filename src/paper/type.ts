@@ -37,6 +37,7 @@ export function typeFrom(faces: readonly Face[], { packs, bidi }: Extras): Type 
     heavy: faces.filter((face) => face.weight === 'heavy'),
   };
   const shaped = new Map<string, readonly Run[]>();
+  const fine = new Set<string>();
   const shape = (text: string, weight: Weight, base?: Direction): readonly Run[] => {
     const key = `${weight}${base ?? ''} ${text}`;
     const known = shaped.get(key);
@@ -55,7 +56,7 @@ export function typeFrom(faces: readonly Face[], { packs, bidi }: Extras): Type 
     shape,
     width: (text, weight, size, base) =>
       shape(text, weight, base).reduce((sum, run) => sum + runWidth(run, size), 0),
-    mustCover: (texts) => mustCover(texts, byWeight),
+    mustCover: (texts) => mustCover(texts, byWeight, fine),
     outline: (face, glyph) => face.font.glyphToPath(glyph),
   };
 }

@@ -24,7 +24,7 @@ const keptTypes = 50;
 const keptPacks = 2_000;
 
 export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase {
-  const faces = files.map(faceFrom);
+  const faces = files.map((file, index) => faceFrom(file, index, shelf.inflate));
   const type = typeFrom(faces, { packs: [], bidi: null });
   const lacking = lackingIn(faces);
   const opened = openPacks(shelf);

@@ -67,7 +67,8 @@ async function handbookOf(dir: string, problems: Problem[], shelf: Shelf | null)
   const { readHandbook } = await import('./readHandbook.ts');
   const found: Problem[] = [];
   const handbook = await readHandbook((folder) => readFolder(dir, folder, found), found);
-  if (!handbook.names.wording.includes('en')) found.push(missingFile(`${basename(resolve(dir))}/wording/en.yaml`));
+  if (!handbook.names.wording.includes('en'))
+    found.push(missingFile(`${basename(resolve(dir))}/wording/en.yaml`));
   if (found.length === 0) await shelf?.keep(handbook);
   problems.push(...found);
   return handbook;

@@ -1,6 +1,7 @@
 /** All that the core says about somebody's worksheet, and about the class that works on it. */
 import type { Plan, Step } from './figure.ts';
-import { planOf } from './planOf.ts';
+import { planOf, standingPlan } from './planOf.ts';
+import { pumpWork } from './pumpPlan.ts';
 import type { System } from '../system.ts';
 import { inDecimetres } from '../workshop/decimetres.ts';
 import type { Level } from '../workshop/exercise.ts';
@@ -13,7 +14,8 @@ export type Asked = { readonly key: string; readonly steps: readonly Step[] };
 
 export type HandoutFacts = {
   readonly system: System;
-  readonly plan: Plan;
+  /** Sums many more figures than a worksheet asks for, and takes its time for them. */
+  readonly wholePlan: () => Plan;
   /** In the order in which they are worked. */
   readonly asked: readonly Asked[];
 };
@@ -29,7 +31,7 @@ const askedOf: Readonly<Record<Level, readonly string[]>> = {
 };
 
 /**
- * A worksheet's system, its plan and the steps that it asks for.
+ * A worksheet's system, the steps that it asks for, and its plan.
  * The plan's own steps; for children with lengths in decimetres, where they are whole.
  * @param system a checked system
  * @param level for whom
@@ -38,16 +40,17 @@ const askedOf: Readonly<Record<Level, readonly string[]>> = {
  * @source see the figures
  */
 export function handoutFacts(system: System, level: Level): HandoutFacts {
-  const plan = planOf(system);
+  const { at, figures } = standingPlan(system);
+  const found = new Map([...figures, ...pumpWork(system, at).figures].map((one) => [one.key, one]));
   const keys = askedOf[level].flatMap((key) =>
     key.startsWith('bed1.') ? system.beds.map((_, at) => key.replace('bed1.', `bed${at + 1}.`)) : [key],
   );
   const asked = keys.flatMap((key) => {
-    const found = plan.figures[key];
-    if (found === undefined || found.value === null || found.steps.length === 0) return [];
-    return [{ key, steps: level === 'primary' ? found.steps.map(inDecimetres) : found.steps }];
+    const one = found.get(key);
+    if (one === undefined || one.value === null || one.steps.length === 0) return [];
+    return [{ key, steps: level === 'primary' ? one.steps.map(inDecimetres) : one.steps }];
   });
-  return { system, plan, asked };
+  return { system, asked, wholePlan: () => planOf(system) };
 }
 
 export type ClassWish = {

@@ -6,7 +6,7 @@ import { feedFigures, weighingTables } from './feedPlan.ts';
 import type { Figure, Plan } from './figure.ts';
 import { fishFigures } from './fishPlan.ts';
 import { flowPlan } from './flowPlan.ts';
-import { levels } from './levels.ts';
+import { type Levels, levels } from './levels.ts';
 import { section } from './section.ts';
 import { solidsFigures } from './solidsPlan.ts';
 import { waterKeeping } from './waterKeeping.ts';
@@ -24,17 +24,8 @@ import { byHand, figure, quantity } from './write.ts';
  * @source see the figures
  */
 export function planOf(system: System): Plan {
-  const beds = bedPlans(system);
-  const wetMedia_L = beds.reduce((total, bed) => total + bed.wetMedia_L, 0);
-  const at = levels(system, beds);
-  const first = [
-    ...beds.flatMap((bed) => bed.figures),
-    ...wetMediaFigures(wetMedia_L, beds),
-    ...at.figures,
-    ...fishFigures(system, wetMedia_L, at),
-    ...feedFigures(system),
-    ...waterFigures(system, at.systemWater_L),
-  ];
+  const { beds, at, figures } = standingPlan(system);
+  const first = [...figures, ...feedFigures(system), ...waterFigures(system, at.systemWater_L)];
   const flow = flowPlan(system, beds, at);
   const keeping = waterKeeping(system, beds, at, first, flow.flow_L_h);
   const feed_g_d = first.find((one) => one.key === 'feed_g_d')?.value ?? null;
@@ -53,6 +44,34 @@ export function planOf(system: System): Plan {
     traces: flow.traces,
     section: section(system, beds, at),
   };
+}
+
+/** What a plan begins with, before anything moves or is fed. */
+export type StandingPlan = {
+  readonly beds: readonly BedPlan[];
+  readonly at: Levels;
+  readonly figures: readonly Figure[];
+};
+
+/**
+ * The beginning of a plan: beds, the levels they leave, and the fish that both allow.
+ * As in the whole plan.
+ * @param system a system that `schemas` has checked
+ * @returns the first figures of the plan, and what the others go on from
+ * @valid what each figure's own function says
+ * @source see the figures
+ */
+export function standingPlan(system: System): StandingPlan {
+  const beds = bedPlans(system);
+  const wetMedia_L = beds.reduce((total, bed) => total + bed.wetMedia_L, 0);
+  const at = levels(system, beds);
+  const figures = [
+    ...beds.flatMap((bed) => bed.figures),
+    ...wetMediaFigures(wetMedia_L, beds),
+    ...at.figures,
+    ...fishFigures(system, wetMedia_L, at),
+  ];
+  return { beds, at, figures };
 }
 
 /** The wet media of all beds together. */

@@ -123,10 +123,10 @@ function Container({ container: { of, measures } }: { container: GivenContainer 
   );
 }
 
-/** A number that is another one on other sheets. */
+/** A number that is another one on other sheets: with room for the longest that containers of a class have. */
 function OwnNumber({ slot, text }: { slot: string; text: string }) {
   return (
-    <div data-slot={slot} style={{ display: 'flex', minWidth: mm(18), fontWeight: weight.heavy }}>
+    <div data-slot={slot} style={{ display: 'flex', minWidth: mm(20), fontWeight: weight.heavy }}>
       {text}
     </div>
   );

@@ -78,7 +78,7 @@ export function classDesk(
     people: listed,
     teams,
     worksheets: people.length,
-    example: { name: example.name, plan: core.handoutFacts(example.system, level).plan },
+    example: { name: example.name, plan: core.handoutFacts(example.system, level).wholePlan() },
     facts: core.classFacts({
       ...{ level, starts, length_min, people: listed.length, teams: teams.length },
       rota: raw.rota ?? null,

@@ -20,11 +20,11 @@ const ofTheTrade: ReadonlySet<string> = new Set([
 ]);
 
 /** A worksheet asks for its tasks several times over. */
-const known = new WeakMap<HandoutInput['plan'], readonly WorkTask[]>();
+const known = new WeakMap<HandoutInput['asked'], readonly WorkTask[]>();
 
 export function handoutTasks(input: HandoutInput): readonly WorkTask[] {
-  const tasks = known.get(input.plan) ?? input.asked.map((asked) => taskOf(input, asked));
-  known.set(input.plan, tasks);
+  const tasks = known.get(input.asked) ?? input.asked.map((asked) => taskOf(input, asked));
+  known.set(input.asked, tasks);
   return tasks;
 }
 

@@ -1,4 +1,5 @@
 /** What somebody takes home: their containers as one system, drawn, with its figures. A plan, and says so. */
+import type { Plan } from '../../core/plan/figure.ts';
 import type { Page } from '../../paper/page.ts';
 import { mm, paperSizes, pt } from '../../paper/measures.ts';
 import { figureName, figureValue } from '../../wording/figure.ts';
@@ -36,6 +37,7 @@ export const planPages = 1;
 
 export async function* planSheet(input: HandoutInput, layOut: LayOut): AsyncGenerator<Page, void, void> {
   const { session, words, paper } = input;
+  const plan = input.wholePlan();
   yield layOut({
     ...paperSizes[paper],
     title: handoutWords(input, 'title', { name: session.name }),
@@ -51,8 +53,8 @@ export async function* planSheet(input: HandoutInput, layOut: LayOut): AsyncGene
             printed={dayText(session.date, words.catalogue)}
           />
           <Stamp input={input} />
-          <Drawing input={input} />
-          <Figures input={input} />
+          <Drawing input={input} plan={plan} />
+          <Figures input={input} plan={plan} />
           <div style={{ display: 'flex', flexDirection: 'column' }}>
             <Heading level="H2" text={handoutWords(input, 'plan.before')} />
             <TickList items={before.map((key) => handoutWords(input, `plan.${key}`))} />
@@ -84,8 +86,10 @@ function Stamp({ input }: { input: HandoutInput }) {
   );
 }
 
-function Drawing({ input }: { input: HandoutInput }) {
-  const { plan, words, units } = input;
+type Planned = { readonly input: HandoutInput; readonly plan: Plan };
+
+function Drawing({ input, plan }: Planned) {
+  const { words, units } = input;
   const value = (key: string): string => {
     const figure = plan.figures[key];
     return figure ? figureValue(figure, words.catalogue, units) : '';
@@ -112,8 +116,8 @@ function Drawing({ input }: { input: HandoutInput }) {
   );
 }
 
-function Figures({ input }: { input: HandoutInput }) {
-  const { plan, words, units, system } = input;
+function Figures({ input, plan }: Planned) {
+  const { words, units, system } = input;
   const rows = figures.flatMap((key) => {
     const figure = plan.figures[key];
     if (figure === undefined || figure.value === null) return [];
