@@ -38,19 +38,37 @@ export type Glyph = {
 /** Glyphs as they stand from left to right. */
 export type Run = { readonly face: Face; readonly direction: Direction; readonly glyphs: readonly Glyph[] };
 
-/** @param index the place of the face among all faces of the press */
+/**
+ * A font is unpacked and opened when something of it is first asked for: most sheets need two or three of twenty.
+ * @param index the place of the face among all faces of the press
+ */
 export function faceFrom(file: FontFile, index: number, inflate?: Inflate): Face {
-  const sfnt = new Uint8Array(sfntFromWoff(file.woff, inflate));
+  const { name, weight, postScriptName } = file;
+  let opened: Opened | null = null;
+  const open = (): Opened => {
+    opened ??= openedFrom(file, inflate);
+    return opened;
+  };
+  return {
+    ...{ index, name, weight, postScriptName },
+    get sfnt() {
+      return open().sfnt;
+    },
+    get unitsPerEm() {
+      return open().unitsPerEm;
+    },
+    get font() {
+      return open().font;
+    },
+    has: (codePoint) => open().codePoints.has(codePoint),
+  };
+}
+
+type Opened = Pick<Face, 'sfnt' | 'unitsPerEm' | 'font'> & { readonly codePoints: ReadonlySet<number> };
+
+function openedFrom({ woff }: FontFile, inflate?: Inflate): Opened {
+  const sfnt = new Uint8Array(sfntFromWoff(woff, inflate));
   const face = new harfbuzz.Face(new harfbuzz.Blob(sfnt));
   const codePoints = new Set(face.collectUnicodes());
-  return {
-    index,
-    name: file.name,
-    weight: file.weight,
-    postScriptName: file.postScriptName,
-    sfnt,
-    unitsPerEm: face.upem,
-    has: (codePoint) => codePoints.has(codePoint),
-    font: new harfbuzz.Font(face),
-  };
+  return { sfnt, unitsPerEm: face.upem, font: new harfbuzz.Font(face), codePoints };
 }

@@ -84,7 +84,12 @@ async function redo(desk: Desk, islands: readonly number[]): Promise<Redone> {
   const children = islands.map((at) => alone(at, placeOf(desk, at), desk.parts));
   const size = { width: desk.page.width_pt / pointsPerUnit, height: desk.page.height_pt / pointsPerUnit };
   const tree = { type: 'div', key: null, props: { style: { display: 'flex', ...size }, children } };
-  const { svg, boxes } = await runEngine(tree, size, desk.type, desk.engine);
+  const { svg, boxes } = await runEngine(
+    tree,
+    size,
+    { type: desk.type, texts: desk.settled.paragraphs.values() },
+    desk.engine,
+  );
   return { found: readSvg(svg, finderOf(desk.settled, islands)), boxes };
 }
 

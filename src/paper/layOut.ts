@@ -3,6 +3,7 @@ import { mm, pointsPerUnit, thousandth } from './measures.ts';
 import type { Box, Page, Shape } from './page.ts';
 import { type NodeFinder, type Piece, readSvg } from './readSvg.ts';
 import { type NodeDraft, type Settled, settle } from './settle.ts';
+import { type EngineFont, engineFonts } from './engineFonts.ts';
 import { nodeOfMark } from './styles.ts';
 import type { Type } from './type.ts';
 import type { TypeCase } from './typeCase.ts';
@@ -23,7 +24,7 @@ export type Engine = (
   options: {
     width: number;
     height: number;
-    fonts: { name: string; weight: 400 | 800; data: ArrayBuffer }[];
+    fonts: EngineFont[];
     embedFont: false;
     pointScaleFactor: 0;
     onNodeDetected: (node: Detected) => void;
@@ -76,18 +77,26 @@ export async function layOutSettled(
 export async function draw(sheet: Sheet, settled: Settled, type: Type, engine: Engine): Promise<Drawn> {
   type.mustCover(settled.paragraphs.values());
   const size = { width: mm(sheet.width_mm), height: mm(sheet.height_mm) };
-  const { svg, boxes } = await runEngine(settled.tree, size, type, engine);
+  const { svg, boxes } = await runEngine(
+    settled.tree,
+    size,
+    { type, texts: settled.paragraphs.values() },
+    engine,
+  );
   return { settled, boxes, found: readSvg(svg, nodeFinder(settled.nodes)) };
 }
+
+/** The type of a sheet, and all that is set in it. */
+export type Setting = { readonly type: Type; readonly texts: Iterable<string> };
 
 type Size = { readonly width: number; readonly height: number };
 
 /** What the engine makes of a tree whose keys are the numbers of its nodes. */
-export async function runEngine(tree: JSXElement, size: Size, type: Type, engine: Engine) {
+export async function runEngine(tree: JSXElement, size: Size, { type, texts }: Setting, engine: Engine) {
   const boxes = new Map<number, Box>();
   const svg = await engine(tree, {
     ...size,
-    fonts: fontsFor(type),
+    fonts: engineFonts(type, texts),
     embedFont: false,
     pointScaleFactor: 0,
     onNodeDetected: (node) => {
@@ -95,19 +104,6 @@ export async function runEngine(tree: JSXElement, size: Size, type: Type, engine
     },
   });
   return { svg, boxes };
-}
-
-const engineFonts = new WeakMap<Type, { name: string; weight: 400 | 800; data: ArrayBuffer }[]>();
-
-/** The engine keeps what it read of a font for as long as it is given the same bytes. */
-function fontsFor(type: Type) {
-  const fonts =
-    engineFonts.get(type) ??
-    type.faces.map((face): { name: string; weight: 400 | 800; data: ArrayBuffer } => {
-      return { name: face.name, weight: face.weight === 'heavy' ? 800 : 400, data: face.sfnt.buffer };
-    });
-  engineFonts.set(type, fonts);
-  return fonts;
 }
 
 function sheetLength_pt(length_mm: number): number {

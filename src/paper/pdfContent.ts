@@ -172,8 +172,11 @@ function isFurther(glyph: Glyph): boolean {
 }
 
 function textMatrix(sheet: Sheet, words: Words, after_pt: number): string {
+  // Hardly any words are turned.
+  if (!words.matrix)
+    return `1 0 0 1 ${pdfNumber(words.x_pt + after_pt)} ${pdfNumber(sheet.height_pt - words.baseline_pt)}`;
   const upright: Matrix = [1, 0, 0, -1, words.x_pt + after_pt, words.baseline_pt];
-  const onSheet = words.matrix ? combine(words.matrix, upright) : upright;
+  const onSheet = combine(words.matrix, upright);
   return combine([1, 0, 0, -1, 0, sheet.height_pt], onSheet).map(pdfNumber).join(' ');
 }
 

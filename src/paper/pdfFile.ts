@@ -4,6 +4,9 @@
  */
 import { zlibSync } from 'fflate';
 
+/** Packs bytes (RFC 1950). A runtime may have a faster way than ours. */
+export type Deflate = (bytes: Uint8Array) => Uint8Array;
+
 export type PdfFile = {
   /** A number for a new object. */
   readonly next: () => number;
@@ -18,6 +21,8 @@ export type PdfFile = {
   readonly stream: (number: number, entries: string, bytes: Uint8Array) => string;
   /** An object as it is to be written, its data with it. */
   readonly asWritten: (number: number, bytes: Uint8Array) => void;
+  /** Packs what others make streams of, as its own are packed. */
+  readonly deflate: Deflate;
   /** All that was written since the last time. */
   readonly taken: () => Uint8Array;
   /** Ends the file; `entries` stand in its trailer. */
@@ -31,9 +36,6 @@ const mostPacked = 60_000;
 type Found = { readonly kind: 1 | 2; readonly at: number; readonly index: number };
 
 const encoder = new TextEncoder();
-
-/** Packs bytes (RFC 1950). A runtime may have a faster way than ours. */
-export type Deflate = (bytes: Uint8Array) => Uint8Array;
 
 function deflated(bytes: Uint8Array): Uint8Array {
   // Small tables: most of what is packed is short, and large ones take longer to make than to use.
@@ -96,6 +98,7 @@ export function pdfFile(deflate: Deflate = deflated): PdfFile {
       if (packedSize > mostPacked) pack();
     },
     stream,
+    deflate,
     asWritten,
     taken: () => {
       const all = joined(chunks);

@@ -178,6 +178,10 @@ function ascii(text: string): Uint8Array {
 function writeRoots(stack: Stack, desk: Desk, catalog: number): void {
   const { file, fonts, alphas, structure, parents } = desk;
   const context = PDFContext.create();
+  context.flateStream = (data, entries = {}) => {
+    const bytes = file.deflate(typeof data === 'string' ? ascii(data) : data);
+    return context.stream(bytes, { ...entries, Filter: 'FlateDecode' });
+  };
   context.largestObjectNumber = file.last();
   const print: Print = { ...stack, pages: [] };
   const metadata = writeMetadata(context, print);

@@ -23,28 +23,31 @@ const mostBytes = 2_000_000;
  * Reads a content folder.
  * @param dir the folder that holds `systems/`, `turnovers/`, `fish/`, `crops/`, `media/`, `climates/`, `containers/`,
  *   `pumps/`, `sources/`, `terms/` and `wording/`
- * @param shelf where what everybody uses is kept from one run to the next
+ * @param how where the handbook is kept from one run to the next, and what this run has no use for
  * @returns what could be read, and all problems in the order of file and line; content is only to be used for a
  *   build when there are none
  */
 export async function readContent(
   dir: string,
-  shelf: Shelf | null = null,
+  { shelf = null, without = [] }: Reading = {},
 ): Promise<{ readonly content: Content; readonly problems: readonly Problem[] }> {
   const problems: Problem[] = [];
-  const read = (folder: string) => readFolder(dir, folder, problems);
+  const read = async (folder: Folder) =>
+    folder !== 'systems' && without.includes(folder) ? [] : readFolder(dir, folder, problems);
   const { names, ...book } = await handbookOf(dir, problems, shelf);
   const facts = { fish: book.fish, media: book.media, climates: book.climates };
   const systemFiles = await read('systems');
   const systems = systemsOf(systemFiles, facts, names.facts, problems);
   const cropFacts = { crops: book.crops, climates: book.climates };
   const turnovers = turnoversOf(await read('turnovers'), cropFacts, names.crops, problems);
-  const workshops = await readWorkshops(
-    dir,
-    { ...facts, starts: book.starts, systems, bedName: bedName(book.wording) },
-    systemFiles.map(({ name }) => name),
-    problems,
-  );
+  const workshops = without.includes('workshops')
+    ? []
+    : await readWorkshops(
+        dir,
+        { ...facts, starts: book.starts, systems, bedName: bedName(book.wording) },
+        systemFiles.map(({ name }) => name),
+        problems,
+      );
   return { content: { ...book, turnovers, systems, workshops }, problems: inOrder(problems) };
 }
 
@@ -53,6 +56,14 @@ export const handbookFolders = [
   ...['sources', 'fish', 'media', 'climates', 'crops'],
   ...['containers', 'pumps', 'terms', 'care', 'wording'],
 ] as const;
+
+type Folder = 'systems' | 'turnovers' | 'workshops';
+
+export type Reading = {
+  readonly shelf?: Shelf | null;
+  /** Folders that are not read, so that what is wrong in them is in nobody's way. */
+  readonly without?: readonly Exclude<Folder, 'systems'>[];
+};
 
 /** Where a handbook without problems is kept from one run to the next, for those who would read it every time. */
 export type Shelf = {

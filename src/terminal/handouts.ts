@@ -27,7 +27,10 @@ const { values: told, positionals } = parseArgs({
 process.exitCode = await run();
 
 async function run(): Promise<number> {
-  const { content, problems } = await readContent(told.content, keptHandbook(told.content));
+  const { content, problems } = await readContent(told.content, {
+    shelf: keptHandbook(told.content),
+    without: ['turnovers'],
+  });
   if (problems.length > 0) return refuse(problems.map((one) => problemLine(one, content.wording['en'])));
   const [id = ''] = positionals;
   const of = content.workshops.find((one) => one.id === id);

@@ -21,7 +21,10 @@ if (file === undefined) stop([usage]);
 else await show(file);
 
 async function show(path: string): Promise<void> {
-  const { content, problems } = await readContent('content', keptHandbook('content'));
+  const { content, problems } = await readContent('content', {
+    shelf: keptHandbook('content'),
+    without: ['turnovers', 'workshops'],
+  });
   const line = (problem: (typeof problems)[number]): string => problemLine(problem, content.wording['en']);
   // Other systems may be half written; only what this one stands on has to be whole.
   const inTheWay = problems.filter((problem) => !problem.at?.file.startsWith('content/systems/'));

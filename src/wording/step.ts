@@ -122,14 +122,14 @@ export function stepLine(step: Step, catalogue: Catalogue, terms: Terms): string
 
 /** Functions by their names in the reader's language; their bracket stands in the next part. */
 function spoken(parts: readonly StepPart[], catalogue: Catalogue): readonly StepPart[] {
-  const names: Readonly<Record<string, string>> = {
-    floor: say(catalogue, 'words.roundDown'),
-    min: say(catalogue, 'words.leastOf'),
-    sqrt: '√',
-  };
-  return parts.map((part) =>
-    part.kind === 'word' && Object.hasOwn(names, part.text)
-      ? { kind: 'word', text: names[part.text] ?? part.text }
-      : part,
-  );
+  return parts.map((part) => {
+    const name = part.kind === 'word' ? functionName(part.text, catalogue) : null;
+    return name === null ? part : { kind: 'word', text: name };
+  });
+}
+
+function functionName(of: string, catalogue: Catalogue): string | null {
+  if (of === 'floor') return say(catalogue, 'words.roundDown');
+  if (of === 'min') return say(catalogue, 'words.leastOf');
+  return of === 'sqrt' ? '√' : null;
 }

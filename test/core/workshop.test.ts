@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { handoutFacts } from '../../src/core/plan/handoutFacts.ts';
 import { planOf } from '../../src/core/plan/planOf.ts';
 import { dayNumber_d } from '../../src/core/calendar.ts';
 import { inDecimetres } from '../../src/core/workshop/decimetres.ts';
@@ -207,4 +208,30 @@ test('a first plan keeps its lines in their order, in containers of any depth', 
     }),
   );
   expect(firstLevels(800, 350)).toEqual({ full_mm: 700, mediaDepth_mm: 300, waterLine_mm: 250 });
+});
+
+test('a worksheet asks for all that the whole plan knows of what its level asks for, by the same steps', () => {
+  const always = ['wetMedia_L', 'tankFull_L', 'fishByBed', 'placesSquare'];
+  const further = ['tankLow_L', 'fishByTank', 'fishByDensity', 'fishPlanned'];
+  const wanted = {
+    primary: always,
+    secondary: [...always, ...further],
+    adults: [...always, ...further, 'turnover'],
+  };
+  const systems = [
+    ...content.systems.map(({ system }) => system),
+    ...exercises('adults', 7, 20, most_frac).map(systemOf),
+  ];
+  for (const level of levels)
+    for (const system of systems) {
+      const asked = handoutFacts(system, level).asked;
+      const { figures } = planOf(system);
+      const known = Object.values(figures).filter(({ key, value, steps }) => {
+        const [bed, rest = ''] = key.split('.');
+        const kind = /^bed\d+$/.test(bed ?? '') ? rest : key === 'wetMedia_L' ? '' : key;
+        return wanted[level].includes(kind) && value !== null && steps.length > 0;
+      });
+      expect([...asked].map(({ key }) => key).sort()).toEqual(known.map(({ key }) => key).sort());
+      for (const { key, steps } of asked) if (level !== 'primary') expect(steps).toEqual(figures[key]?.steps);
+    }
 });

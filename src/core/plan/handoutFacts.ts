@@ -1,6 +1,7 @@
 /** All that the core says about somebody's worksheet, and about the class that works on it. */
 import type { Plan, Step } from './figure.ts';
 import { planOf, standingPlan } from './planOf.ts';
+import { plantingFigures } from './plantingPlan.ts';
 import { pumpWork } from './pumpPlan.ts';
 import type { System } from '../system.ts';
 import { inDecimetres } from '../workshop/decimetres.ts';
@@ -40,8 +41,9 @@ const askedOf: Readonly<Record<Level, readonly string[]>> = {
  * @source see the figures
  */
 export function handoutFacts(system: System, level: Level): HandoutFacts {
-  const { at, figures } = standingPlan(system);
-  const found = new Map([...figures, ...pumpWork(system, at).figures].map((one) => [one.key, one]));
+  const { beds, at, figures } = standingPlan(system);
+  const worked = [...figures, ...pumpWork(system, at).figures, ...plantingFigures(beds)];
+  const found = new Map(worked.map((one) => [one.key, one]));
   const keys = askedOf[level].flatMap((key) =>
     key.startsWith('bed1.') ? system.beds.map((_, at) => key.replace('bed1.', `bed${at + 1}.`)) : [key],
   );

@@ -90,14 +90,23 @@ function differs(one: Drawn, other: Drawn): boolean {
 /** Every exercise of a level. */
 function allOf(level: Level, voids_frac: number): readonly Drawn[] {
   const { tanks, beds } = measures[level];
-  return tanks().flatMap((tank) => beds().flatMap((bed) => suited(tank, bed, voids_frac)));
+  // There are tens of thousands of pairs, so each vessel is worked out once.
+  const allBeds = beds().map(withLitres);
+  return tanks()
+    .map(withLitres)
+    .flatMap((tank) => allBeds.flatMap((bed) => suited(tank, bed, voids_frac)));
 }
 
 type Vessel = { readonly container: Container; readonly water_mm: number };
+type Filled = Vessel & { readonly water_L: number };
 
-function suited(tank: Vessel, bed: Vessel, voids_frac: number): readonly Drawn[] {
-  const full_L = volume_L(tank.container, tank.water_mm);
-  const wet_L = volume_L(bed.container, bed.water_mm);
+function withLitres(vessel: Vessel): Filled {
+  return { ...vessel, water_L: volume_L(vessel.container, vessel.water_mm) };
+}
+
+function suited(tank: Filled, bed: Filled, voids_frac: number): readonly Drawn[] {
+  const { water_L: full_L } = tank;
+  const { water_L: wet_L } = bed;
   const low_L = full_L - voids_frac * wet_L;
   const binds = bindingOf(full_L, low_L, wet_L);
   if (low_L < leastLeft_frac * full_L || binds === null) return [];

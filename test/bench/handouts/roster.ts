@@ -37,7 +37,10 @@ export async function handoutSets(
   press: Press,
   count: number,
 ): Promise<AsyncGenerator<StackSet, void, void>> {
-  const { content } = await readContent('content', keptHandbook('content'));
+  const { content } = await readContent('content', {
+    shelf: keptHandbook('content'),
+    without: ['turnovers'],
+  });
   const [demo] = content.workshops;
   if (demo === undefined) throw new Error('the bench needs a workshop in content');
   const raw = workshopFile.parse({ ...demo.raw, sheets: ['worksheet', 'key'] });
