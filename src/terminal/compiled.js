@@ -11,7 +11,7 @@ const kept = join(root, 'node_modules/.cache/bedfirst');
 const packages = 'node_modules/.package-lock.json';
 
 /** What finds its own files beside itself stays where it is, and what few programs need. */
-const external = ['harfbuzzjs', '@resvg/resvg-js', 'highs'];
+const external = ['harfbuzzjs', '@resvg/resvg-js', 'highs', 'playwright-core', '@sparticuz/chromium'];
 
 /** The address of the compiled program. */
 export async function compiled(source) {

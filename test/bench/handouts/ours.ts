@@ -1,4 +1,4 @@
-/** Our own process of the bench: `ours.ts ours|prepare COUNT FOLDER`. */
+/** Our own process of the bench: `ours.ts ours|first|prepare COUNT FOLDER`. */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { deflated, nodeParts, nodePress } from '../../../src/paper/node.ts';
