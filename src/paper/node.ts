@@ -2,7 +2,6 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { deflateSync, inflateSync } from 'node:zlib';
 import type { Resvg } from '@resvg/resvg-js';
-import satori, { init } from 'satori/standalone';
 import { fontSources } from './fonts.ts';
 import { type Engine, layOut } from './layOut.ts';
 import { outlines } from './outlines.ts';
@@ -25,15 +24,9 @@ export type Parts = { readonly types: TypeCase; readonly engine: Engine; readonl
 
 /** The parts of the press in Node, from the installed packages. */
 export async function nodeParts(): Promise<Parts> {
-  const [files] = await Promise.all([
-    Promise.all(
-      fontSources.map(async ({ file, ...font }) => ({
-        ...font,
-        woff: await readFile(packages.resolve(file)),
-      })),
-    ),
-    readFile(packages.resolve('satori/layout.wasm')).then(init),
-  ]);
+  const files = await Promise.all(
+    fontSources.map(async ({ file, ...font }) => ({ ...font, woff: await readFile(packages.resolve(file)) })),
+  );
   return {
     types: typeCase(files, {
       inflate: (packed) => inflateSync(packed),
@@ -41,13 +34,26 @@ export async function nodeParts(): Promise<Parts> {
       slices: async (family) =>
         JSON.parse(await readFile(packages.resolve(`@fontsource/${family}/unicode.json`), 'utf8')),
     }),
-    engine: satori as Engine,
+    engine: async (tree, options) => (await theEngine())(tree, options),
     raster: (svg) => {
       // Few prints have pictures, and it is slow to load.
       const { Resvg: Raster_ } = packages('@resvg/resvg-js') as { readonly Resvg: typeof Resvg };
       return new Raster_(svg, { font: { loadSystemFonts: false } }).render().asPng();
     },
   };
+}
+
+let engine: Promise<Engine> | undefined;
+
+/** Loaded for the first sheet that has to be laid out. */
+function theEngine(): Promise<Engine> {
+  const load = async (): Promise<Engine> => {
+    const { default: satori, init } = await import('satori/standalone');
+    await init(await readFile(packages.resolve('satori/layout.wasm')));
+    return satori as Engine;
+  };
+  engine ??= load();
+  return engine;
 }
 
 /** Node's own is several times as fast; small tables for what is short, as they take longer to make than to use. */

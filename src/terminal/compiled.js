@@ -55,6 +55,8 @@ async function compile(source, program, list) {
   const own = Object.keys(metafile.inputs).filter((file) => !file.startsWith('node_modules/'));
   mkdirSync(kept, { recursive: true });
   rmSync(list, { force: true });
+  // What older programs kept is of no more use.
+  rmSync(join(kept, 'kept'), { recursive: true, force: true });
   renameSync(beside, program);
   const files = [...own, packages].map((file) => [file, changedAt(file)]);
   writeFileSync(list, JSON.stringify(Object.fromEntries(files)));

@@ -7,7 +7,7 @@ import { classFacts, handoutFacts } from '../core/plan/handoutFacts.ts';
 import { nodePress } from '../paper/node.ts';
 import { printable, writeAll } from '../print/printWorkshop.ts';
 import { readContent } from '../schemas/readContent.ts';
-import { keptHandbook } from './keptHandbook.ts';
+import { keptFor } from './kept.ts';
 import { classDesk } from '../sheets/handouts/classDesk.ts';
 import { workshopStack } from '../sheets/handouts/workshopStack.ts';
 import { rowsIn } from '../schemas/rowsIn.ts';
@@ -27,8 +27,9 @@ const { values: told, positionals } = parseArgs({
 process.exitCode = await run();
 
 async function run(): Promise<number> {
+  const kept = keptFor(told.content);
   const { content, problems } = await readContent(told.content, {
-    shelf: keptHandbook(told.content),
+    shelf: kept.handbook,
     without: ['turnovers'],
   });
   if (problems.length > 0) return refuse(problems.map((one) => problemLine(one, content.wording['en'])));
@@ -45,7 +46,11 @@ async function run(): Promise<number> {
   const rows = rowsIn(told.rows ?? '', most);
   if (rows === null)
     return refuse([`--rows is ${told.rows}. Write numbers from 1 to ${most}, such as 3,5-8.`]);
-  const desk = classDesk(asked, { words, day: told.day, core: { classFacts, handoutFacts } }, press);
+  const desk = classDesk(
+    asked,
+    { words, day: told.day, core: { classFacts, handoutFacts }, layouts: kept.layouts },
+    press,
+  );
   const { print, pages } = await workshopStack(desk, told.answers ? 'answers' : 'one', rows);
   await writeAll(told.out, press.toStackPdf(print));
   process.stdout.write(`${told.out}: ${pages()} pages for ${rows.length} of ${asked.people.length}\n`);

@@ -10,7 +10,7 @@ import { problemLine } from '../wording/problem.ts';
 import { stepLine } from '../wording/step.ts';
 import { tableWords } from '../wording/table.ts';
 import { careLines } from './careLines.ts';
-import { keptHandbook } from './keptHandbook.ts';
+import { keptFor } from './kept.ts';
 import { tableLines } from './tableLines.ts';
 
 const usage = 'Say which system: npm run plan -- content/systems/NAME.yaml [--json]';
@@ -22,7 +22,7 @@ else await show(file);
 
 async function show(path: string): Promise<void> {
   const { content, problems } = await readContent('content', {
-    shelf: keptHandbook('content'),
+    shelf: keptFor('content').handbook,
     without: ['turnovers', 'workshops'],
   });
   const line = (problem: (typeof problems)[number]): string => problemLine(problem, content.wording['en']);

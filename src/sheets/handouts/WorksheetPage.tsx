@@ -182,7 +182,7 @@ function TaskPart({ part, slot, view }: PartProps) {
 function Open({ part, slot, view }: { part: NumberPart; slot: string; view: HandoutView }) {
   const line = {
     display: 'flex',
-    minWidth: mm(20),
+    minWidth: mm(22),
     height: mm(7),
     alignItems: 'flex-end',
     borderBottom: `${rule.thinBox}px solid black`,
@@ -197,7 +197,7 @@ function Open({ part, slot, view }: { part: NumberPart; slot: string; view: Hand
     );
   return (
     <div style={line}>
-      <div data-slot={slot} style={{ display: 'flex', minWidth: mm(20), fontWeight: weight.heavy }}>
+      <div data-slot={slot} style={{ display: 'flex', minWidth: mm(22), fontWeight: weight.heavy }}>
         {part.text}
       </div>
     </div>

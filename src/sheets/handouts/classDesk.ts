@@ -10,7 +10,7 @@ import type { Printing } from '../sheet.ts';
 import { type ClassInput, type ClassSheet, classSide } from './classSheet.tsx';
 import { facilitatorSheet } from './facilitatorSheet.tsx';
 import { type HandoutInput, handoutWords, type Session } from './handout.ts';
-import { type HandoutDesk, handoutDesk } from './handoutPages.ts';
+import { type HandoutDesk, handoutDesk, type LayoutShelf } from './handoutPages.ts';
 import { nameTags } from './nameTags.tsx';
 import { rotaSheet } from './rotaSheet.tsx';
 import { safetySheet } from './safetySheet.tsx';
@@ -35,7 +35,7 @@ export type CoreOf = {
   readonly classFacts: (wish: ClassWish) => ClassFacts;
 };
 
-type Job = Pick<Printing, 'words' | 'day'> & { readonly core: CoreOf };
+type Job = Pick<Printing, 'words' | 'day'> & { readonly core: CoreOf; readonly layouts?: LayoutShelf | null };
 
 export type ClassDesk = {
   readonly people: readonly Person[];
@@ -62,7 +62,7 @@ const classSheets: Readonly<Record<string, ClassSheet>> = {
 
 export function classDesk(
   { raw, people, example }: WorkshopOf,
-  { words, day, core }: Job,
+  { words, day, core, layouts = null }: Job,
   press: Press,
 ): ClassDesk {
   const { name, place, date, level, starts, length_min } = raw;
@@ -78,7 +78,7 @@ export function classDesk(
     people: listed,
     teams,
     worksheets: people.length,
-    example: { name: example.name, plan: core.handoutFacts(example.system, level).wholePlan() },
+    example: { name: example.name, plan: core.handoutFacts(example.system, level).wholePlan },
     facts: core.classFacts({
       ...{ level, starts, length_min, people: listed.length, teams: teams.length },
       rota: raw.rota ?? null,
@@ -91,7 +91,7 @@ export function classDesk(
     return press.asLaidOut(await press.layOutAnew(side));
   };
   return {
-    ...{ people, input, wanted, press, handouts: handoutDesk(press) },
+    ...{ people, input, wanted, press, handouts: handoutDesk(press, layouts) },
     handoutOf: (index) => {
       const person = people[index];
       if (person === undefined) throw new RangeError(`there is no row ${index}`);

@@ -29,7 +29,7 @@ export type ClassInput = Printing & {
   readonly teams: readonly string[];
   /** Worksheets that are handed out. */
   readonly worksheets: number;
-  readonly example: { readonly name: string; readonly plan: Plan };
+  readonly example: { readonly name: string; readonly plan: () => Plan };
   readonly facts: ClassFacts;
 };
 

@@ -41,7 +41,7 @@ function pieces(input: ClassInput): readonly Piece[] {
   return [
     ...times(input).map((cells): Piece => ({ part: 'times', cells })),
     ...ready(input).map((text): Piece => ({ part: 'ready', cells: [text] })),
-    ...example(input).map((cells): Piece => ({ part: 'example', cells })),
+    ...exampleRows(input).map((cells): Piece => ({ part: 'example', cells })),
     ...mistakes.map((key): Piece => ({ part: 'mistakes', cells: [handoutWords(input, `mistakes.${key}`)] })),
   ];
 }
@@ -77,7 +77,8 @@ const shown = [
   'fishPlanned',
 ];
 
-function example({ example: { plan }, words, units }: ClassInput): readonly (readonly string[])[] {
+function exampleRows({ example, words, units }: ClassInput): readonly (readonly string[])[] {
+  const plan = example.plan();
   const beds = plan.section.vessels.filter(({ role }) => role === 'bed').length;
   return shown.flatMap((key) => {
     const figure = plan.figures[key];

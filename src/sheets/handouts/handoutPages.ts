@@ -3,7 +3,7 @@ import type { Page } from '../../paper/page.ts';
 import type { Press } from '../../paper/press.ts';
 import type { Filled, Stencil } from '../../paper/stencil.ts';
 import type { HandoutInput, HandoutView } from './handout.ts';
-import { handoutShape, handoutValues } from './handoutTasks.ts';
+import { handoutShape, handoutValues, sampleOf } from './handoutTasks.ts';
 import { handoutWorksheet } from './handoutWorksheet.ts';
 
 /** Gives the pages of one view of somebody's worksheet. */
@@ -15,9 +15,17 @@ const mostLines = 3;
 /** More kinds than this and the oldest is laid out anew. */
 const mostKept = 64;
 
+/** Where sheets that were laid out for everybody are kept from one run to the next. */
+export type LayoutShelf = {
+  readonly kept: (shape: string) => Promise<readonly Page[] | null>;
+  /** Of what is kept already nothing is done. */
+  readonly keep: (shape: string, pages: readonly Page[]) => Promise<void>;
+};
+
 /** A desk that remembers the sheets it has laid out. */
 export function handoutDesk(
   press: Pick<Press, 'layOutAnew' | 'stencilOf' | 'fill' | 'asLaidOut'>,
+  shelf: LayoutShelf | null = null,
 ): HandoutDesk {
   const kept = new Map<string, Stencil | null>();
   const laidOut = async (input: HandoutInput, view: HandoutView): Promise<readonly Page[]> => {
@@ -36,8 +44,9 @@ export function handoutDesk(
     if (known !== undefined) return known;
     const [oldest] = kept.keys();
     if (kept.size >= mostKept && oldest !== undefined) kept.delete(oldest);
-    const name = Array.from({ length: lines }, () => sample).join('\n');
-    const [only, ...more] = await laidOut({ ...input, name, team: sample }, view);
+    const pages = (await shelf?.kept(shape)) ?? (await laidOut(sampleOf(input, lines), view));
+    await shelf?.keep(shape, pages);
+    const [only, ...more] = pages;
     const made = only === undefined || more.length > 0 ? null : press.stencilOf(only);
     kept.set(shape, made);
     return made;
@@ -51,6 +60,3 @@ export function handoutDesk(
     return (await laidOut(input, view)).map(press.asLaidOut);
   };
 }
-
-/** Stands in the slots while a sheet is laid out for everybody; nobody's sheet shows it. */
-const sample = 'A';

@@ -28,6 +28,30 @@ export function handoutTasks(input: HandoutInput): readonly WorkTask[] {
   return tasks;
 }
 
+/** Stands in the slots while a sheet is laid out for everybody; nobody's sheet shows it. */
+const sample = 'A';
+
+/**
+ * The same worksheet with nothing of anybody's in it, for a layout that all with its shape can share.
+ * @param lines how many of them the name takes
+ */
+export function sampleOf(input: HandoutInput, lines: number): HandoutInput {
+  const name = Array.from({ length: lines }, () => sample).join('\n');
+  const tasks = handoutTasks(input).map((task): WorkTask => {
+    const steps = task.steps.map(({ parts, result }) => {
+      return { parts: parts.map(withSample), result: withSample(result) };
+    });
+    return { ...task, steps, result: task.result && withSample(task.result) };
+  });
+  const asked = [...input.asked];
+  known.set(asked, tasks);
+  return { ...input, asked, name, team: sample, number: sample };
+}
+
+function withSample(part: StepPart): StepPart {
+  return part.kind === 'number' && isOpen(part) ? { ...part, text: sample } : part;
+}
+
 /** A measure of somebody's own container: what it is, and what the tape said. */
 export type Given = { readonly slot: string; readonly name: string; readonly text: string };
 export type GivenContainer = { readonly of: string; readonly measures: readonly Given[] };

@@ -5,7 +5,7 @@ import type { StackSet } from '../../../src/paper/toStackPdf.ts';
 import { readContainers } from '../../../src/schemas/containersText.ts';
 import { peopleOf } from '../../../src/schemas/people.ts';
 import { readContent } from '../../../src/schemas/readContent.ts';
-import { keptHandbook } from '../../../src/terminal/keptHandbook.ts';
+import { keptFor } from '../../../src/terminal/kept.ts';
 import type { RosterRow } from '../../../src/schemas/readRoster.ts';
 import { workshopFile } from '../../../src/schemas/workshopFile.ts';
 import { classDesk } from '../../../src/sheets/handouts/classDesk.ts';
@@ -37,10 +37,8 @@ export async function handoutSets(
   press: Press,
   count: number,
 ): Promise<AsyncGenerator<StackSet, void, void>> {
-  const { content } = await readContent('content', {
-    shelf: keptHandbook('content'),
-    without: ['turnovers'],
-  });
+  const { handbook, layouts } = keptFor('content');
+  const { content } = await readContent('content', { shelf: handbook, without: ['turnovers'] });
   const [demo] = content.workshops;
   if (demo === undefined) throw new Error('the bench needs a workshop in content');
   const raw = workshopFile.parse({ ...demo.raw, sheets: ['worksheet', 'key'] });
@@ -48,7 +46,7 @@ export async function handoutSets(
   const { people } = peopleOf(raw, rows, { ...content, bedName: 'Bed' }, () => undefined);
   const { terms, sources } = content;
   const words = { catalogue: content.wording['en'] ?? {}, terms, sources };
-  const job = { words, day: '2031-05-04', core: { classFacts, handoutFacts } };
+  const job = { words, day: '2031-05-04', core: { classFacts, handoutFacts }, layouts };
   const desk = classDesk({ ...demo, raw, people }, job, press);
   async function* sets(): AsyncGenerator<StackSet, void, void> {
     for (const [at, person] of people.entries()) {
