@@ -8,7 +8,7 @@ import type { TurnoverPlan, TurnoverTask } from '../core/turnover/turnover.ts';
 import { weekFrom } from '../core/turnover/weeks.ts';
 import { dayAt_d } from './dayOrder.ts';
 import { day, line } from './fields.ts';
-import { problemsBySchema } from './issues.ts';
+import { readBySchema } from './issues.ts';
 import { type Path, valueAt } from './schemaAt.ts';
 
 const changeFile = z.strictObject({
@@ -32,10 +32,14 @@ export type ToChange = { readonly change: Change } | { readonly problems: readon
  * @param place where it stands in the whole, in front of every problem's place
  */
 export function toChange(raw: unknown, { task, sowings }: TurnoverPlan, place: Path): ToChange {
-  const found = [...problemsBySchema(changeFile, raw, []), ...outside(raw, task), ...later(raw)];
-  const problems = found.map((one) => ({ ...one, place: [...place, ...one.place] }));
-  if (problems.length > 0) return { problems };
-  const { from, failed, missed } = changeFile.parse(raw);
+  const read = readBySchema(changeFile, raw, place);
+  const across = [...outside(raw, task), ...later(raw)].map((one) => ({
+    ...one,
+    place: [...place, ...one.place],
+  }));
+  if ('problems' in read) return { problems: [...read.problems, ...across] };
+  if (across.length > 0) return { problems: across };
+  const { from, failed, missed } = read.value;
   const known = new Set(sowings.map(({ id }) => id));
   return {
     change: {
