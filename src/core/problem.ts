@@ -95,6 +95,7 @@ export const problemCodes = [
   'weekTwice',
   'nightAboveMean',
   'missedLater',
+  'rotaLong',
   // a roster
   'rosterColumnUnknown',
   'rosterColumnTwice',

@@ -12,7 +12,7 @@ import type { Trouble } from './troubles.ts';
 export type FieldForm = {
   readonly catalogue: Catalogue;
   /** Where its words stand in the catalogue. */
-  readonly block: 'planner' | 'crops';
+  readonly block: 'planner' | 'crops' | 'class';
   readonly draft: Fields;
   readonly units: UnitSystem;
   readonly troubles: readonly Trouble[];

@@ -8,7 +8,7 @@ import { day, line, lineOrNothing, slug, whole } from './fields.ts';
 import { sheetOptions } from './systemFile.ts';
 
 /** What can be printed for a workshop, in the order in which it is stapled. */
-const workshopSheets = [
+export const workshopSheets = [
   'contents',
   'facilitator',
   'safety',
@@ -19,6 +19,7 @@ const workshopSheets = [
   'key',
   'plan',
 ] as const;
+export type WorkshopSheet = (typeof workshopSheets)[number];
 
 const awayFile = z.strictObject({ from: day(), to: day() });
 

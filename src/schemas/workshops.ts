@@ -6,7 +6,9 @@ import { entry } from './facts.ts';
 import { readBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
 import { containersAt, type PeopleFacts, peopleOf } from './people.ts';
-import { mostRosterBytes, readRoster } from './readRoster.ts';
+import { mostRosterBytes, readRoster, type Roster } from './readRoster.ts';
+import { checkRota } from './checkRota.ts';
+import { valueAt } from './schemaAt.ts';
 import { withoutNulls } from './withoutNulls.ts';
 import { type WorkshopFile, workshopFile } from './workshopFile.ts';
 
@@ -43,23 +45,41 @@ export async function toWorkshop(
   facts: PeopleFacts,
   bytesOf: (roster: string) => Promise<RosterBytes>,
 ): Promise<WorkshopRead> {
-  const written = readBySchema(workshopFile, withoutNulls(given), []);
-  if ('problems' in written) return { workshop: null, people: [], problems: written.problems };
-  const raw = written.value;
-  const problems = [...references(raw, facts)];
-  const roster = `${file.slice(0, file.lastIndexOf('/') + 1)}${raw.roster}`;
-  const bytes = await bytesOf(raw.roster);
-  if (bytes === null) problems.push({ code: 'fileMissing', place: ['roster'], given: roster });
+  const plain = withoutNulls(given);
+  const written = readBySchema(workshopFile, plain, []);
+  const named = valueAt(plain, ['roster']);
+  const roster = `${file.slice(0, file.lastIndexOf('/') + 1)}${named}`;
+  const found = typeof named === 'string' ? rosterIn(await bytesOf(named), roster, facts) : { problems: [] };
+  const ofFile = [
+    ...('problems' in written ? written.problems : references(written.value, facts)),
+    ...checkRota(plain),
+  ];
+  if ('problems' in written || ofFile.length > 0 || 'problems' in found) {
+    const ofRoster = 'problems' in found ? found.problems : found.read.problems;
+    return { workshop: null, people: [], problems: [...ofFile, ...ofRoster] };
+  }
+  return withPeople(written.value, found.read, { file, roster, facts });
+}
+
+/** The roster, or why it cannot be read at all. */
+function rosterIn(
+  bytes: RosterBytes,
+  roster: string,
+  { systems }: PeopleFacts,
+): { readonly read: Roster } | { readonly problems: readonly Problem[] } {
+  const place = ['roster'];
+  if (bytes === null) return { problems: [{ code: 'fileMissing', place, given: roster }] };
   if (typeof bytes === 'number')
-    problems.push({ code: 'rosterTooLarge', place: ['roster'], given: String(bytes), max: mostRosterBytes });
-  if (problems.length > 0 || !(bytes instanceof Uint8Array)) return { workshop: null, people: [], problems };
-  const read = readRoster(
-    bytes,
-    roster,
-    facts.systems.map(({ id }) => id),
-  );
-  const { people, problems: ofPeople } = peopleOf(raw, read.rows, facts, containersAt(read, roster));
-  const ofRows = [...read.problems, ...ofPeople];
+    return { problems: [{ code: 'rosterTooLarge', place, given: String(bytes), max: mostRosterBytes }] };
+  const ids = systems.map(({ id }) => id);
+  return { read: readRoster(bytes, roster, ids) };
+}
+
+type Around = { readonly file: string; readonly roster: string; readonly facts: PeopleFacts };
+
+function withPeople(raw: WorkshopFile, read: Roster, { file, roster, facts }: Around): WorkshopRead {
+  const { people, problems } = peopleOf(raw, read.rows, facts, containersAt(read, roster));
+  const ofRows = [...read.problems, ...problems];
   if (people.length === 0 && ofRows.length === 0)
     ofRows.push({ code: 'rosterNobody', place: [], at: { file: roster, line: 1, column: 1 } });
   const skips = raw.badRows === 'skip' && read.whole === 'sound' && people.length > 0;

@@ -2,7 +2,7 @@
 // needed, so nothing newer than that may stand here.
 import './needNode.js';
 
-const [, , source, ...told] = process.argv;
+const [, , source] = process.argv;
 const { compiled } = await import('./compiled.js');
 const program = await compiled(source);
 process.argv.splice(1, 2, source);

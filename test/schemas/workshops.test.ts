@@ -49,7 +49,20 @@ describe('a workshop', () => {
     expect(told.map((line) => line.split(':')[0])).toEqual(['example', 'media', 'pump']);
     expect(told[0]).toContain('Did you mean "hollow-lane-ibc"?');
     expect((await read('name\nAda\n', { starts: '9.30', length_min: 20 })).told).toHaveLength(2);
+    expect((await read('name\nAda\nAda\n', { starts: '9.30' })).told).toHaveLength(2);
     expect((await read('name\n\n')).told[0]).toContain('there is nobody in this roster');
+  });
+
+  test('tells a rota that ends before it begins, lasts for years, or has holidays the wrong way round', async () => {
+    const told = async (rota: object) => (await read('name\nAda\n', { rota })).told.join(' ');
+    const year = { from: '2031-05-13', to: '2032-06-15' };
+    expect(await told(year)).toBe('');
+    expect(await told({ from: '2031-05-13', to: '2031-05-12' })).toMatch(/^rota\.to: got "2031-05-12"/);
+    expect(await told({ ...year, to: '2131-05-12' })).toMatch(
+      /^rota\.to: these are "?36,?\d+"? days, and 400/,
+    );
+    const away = [{ from: '2031-06-09', to: '2031-06-02' }];
+    expect(await told({ ...year, away })).toMatch(/^rota\.away\[0\]\.to: got "2031-06-02"/);
   });
 
   test('stops for containers that make no system, or leaves them out and says so', async () => {

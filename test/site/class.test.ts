@@ -61,7 +61,7 @@ describe('a class in the browser', () => {
       expect(await told.textContent()).toContain(words);
     expect(await page.getByRole('button', { name: 'The stack, as PDF' }).isDisabled()).toBe(true);
     await page.getByLabel('Rows with a mistake').selectOption('skip');
-    await page.getByText('1 people in class.csv').waitFor();
+    await page.getByText('1 person in class.csv').waitFor();
     const { pages } = await readPdf(await saved(page, 'The answers, as PDF'));
     expect(pages[0]?.text).toContain('Ada');
     await close();

@@ -1,156 +1,96 @@
 /** @jsxImportSource preact */
-/** The session, the roster, and what to print of it. */
+/** The fields of a workshop: the session, what is printed of it, and who cares for the system afterwards. */
 import { levels } from '../../core/workshop/exercise.ts';
-import { type WorkshopPart, workshopParts } from '../../sheets/handouts/workshopPrint.ts';
-import { type Catalogue, say } from '../../wording/catalogue.ts';
-import { FieldFrame } from '../FieldFrame.tsx';
-import { type ClassDraft, type FieldName, fieldNames } from './classDraft.ts';
-
-const choices: Partial<Readonly<Record<FieldName, readonly string[]>>> = {
-  level: levels,
-  worksheets: ['participants', 'teams'],
-  badRows: ['stop', 'skip'],
-  paper: ['A4', 'Letter'],
-  units: ['metric', 'us'],
-};
+import { workshopSheets } from '../../schemas/workshopFile.ts';
+import { say } from '../../wording/catalogue.ts';
+import { CheckBox } from '../CheckBox.tsx';
+import { type Choice, ChoiceField, DayField, NumberField, TextField } from '../fields.tsx';
+import { useFields } from '../form.ts';
+import { More, OptionalGroup } from '../OptionalGroup.tsx';
+import { Part } from '../Part.tsx';
+import { Rows } from '../Rows.tsx';
+import { type ClassDraft, sheetsIn, withSheet } from './classDraft.ts';
 
 export type FormProps = {
-  readonly catalogue: Catalogue;
-  readonly draft: ClassDraft;
-  /** What the roster is called; empty where none was chosen. */
-  readonly roster: string;
-  readonly people: number;
-  readonly wrong: readonly string[];
-  readonly making: { readonly part: WorkshopPart; readonly done: number; readonly of: number } | null;
+  /** Systems by name, of which one is worked through at the wall. */
+  readonly examples: readonly Choice[];
   readonly change: (draft: ClassDraft) => void;
-  readonly take: (file: File) => void;
-  readonly giveTemplate: () => void;
-  readonly make: (part: WorkshopPart) => void;
-  readonly stop: () => void;
 };
 
-export function ClassForm(props: FormProps) {
-  const { catalogue, draft, change } = props;
+export function ClassForm({ examples, change }: FormProps) {
   return (
-    <form onSubmit={(event) => event.preventDefault()}>
-      {fieldNames.map((name) => (
-        <Field
-          key={name}
-          {...{ catalogue, name }}
-          value={draft[name]}
-          edit={(value) => change({ ...draft, [name]: value })}
+    <>
+      <Part name="session" place={null}>
+        <TextField place={['name']} />
+        <TextField place={['place']} need="optional" />
+        <DayField place={['date']} />
+        <TextField place={['starts']} />
+        <NumberField place={['length_min']} />
+        <ChoiceField place={['level']} choices={useChoices('level', levels)} />
+        <NumberField place={['seed']} />
+        <ChoiceField place={['example']} choices={examples} />
+      </Part>
+      <Part name="print" place={null}>
+        <ChoiceField place={['worksheets']} choices={useChoices('worksheets', ['participants', 'teams'])} />
+        <ChoiceField place={['badRows']} choices={useChoices('badRows', ['stop', 'skip'])} />
+        <ChoiceField place={['sheet', 'paper']} choices={useChoices('paper', ['A4', 'Letter'])} />
+        <ChoiceField place={['sheet', 'units']} choices={useChoices('units', ['metric', 'us'])} />
+        <More name="sheets" holds={[]}>
+          <Sheets change={change} />
+          <TextField place={['rows']} need="optional" />
+        </More>
+      </Part>
+      <Rota />
+    </>
+  );
+}
+
+function useChoices(field: string, values: readonly string[]): readonly Choice[] {
+  const { catalogue } = useFields();
+  return values.map((value) => ({ value, text: say(catalogue, `class.choices.${field}.${value}`) }));
+}
+
+function Sheets({ change }: Pick<FormProps, 'change'>) {
+  const { draft, catalogue } = useFields();
+  const ticked = sheetsIn(draft);
+  return (
+    <OptionalGroup place={['sheets']} name="sheets">
+      {workshopSheets.map((sheet) => (
+        <CheckBox
+          key={sheet}
+          text={say(catalogue, `class.sheets.${sheet}`)}
+          checked={ticked.includes(sheet) ? 'yes' : 'no'}
+          set={(is) => change(withSheet(draft, sheet, is))}
         />
       ))}
-      <Roster {...props} />
-      <Output {...props} />
-    </form>
+    </OptionalGroup>
   );
 }
 
-type FieldProps = {
-  readonly catalogue: Catalogue;
-  readonly name: FieldName;
-  readonly value: string;
-  readonly edit: (value: string) => void;
-};
-
-function Field({ catalogue, name, value, edit }: FieldProps) {
-  const words = (key: string) => say(catalogue, `class.fields.${name}.${key}`);
-  const own = choices[name];
+/** Folded away: few classes keep a system of their own. */
+function Rota() {
   return (
-    <FieldFrame id={`class-${name}`} label={words('label')} how={words('how')} troubles={[]}>
-      {(described) =>
-        own === undefined ? (
-          <input
-            {...described}
-            class="line"
-            type={name === 'date' ? 'date' : 'text'}
-            autoComplete="off"
-            value={value}
-            onInput={({ currentTarget }) => edit(currentTarget.value)}
-          />
-        ) : (
-          <select {...described} value={value} onChange={({ currentTarget }) => edit(currentTarget.value)}>
-            {own.map((choice) => (
-              <option key={choice} value={choice}>
-                {say(catalogue, `class.choices.${name}.${choice}`)}
-              </option>
-            ))}
-          </select>
-        )
-      }
-    </FieldFrame>
-  );
-}
-
-function Roster({ catalogue, roster, people, wrong, take, giveTemplate }: FormProps) {
-  const words = (key: string, values = {}) => say(catalogue, `class.roster.${key}`, values);
-  return (
-    <div class="field">
-      <label for="class-roster">{words('label')}</label>
-      <p class="how" id="class-roster-how">
-        {words('how')}
-      </p>
-      <input
-        id="class-roster"
-        type="file"
-        accept=".csv,.tsv,.txt,text/csv"
-        aria-describedby="class-roster-how"
-        onChange={({ currentTarget: { files } }) => {
-          const [file] = files ?? [];
-          if (file) take(file);
-        }}
-      />
-      <p>
-        <button type="button" onClick={giveTemplate}>
-          {words('template')}
-        </button>
-      </p>
-      <p role="status">{roster === '' ? '' : words('found', { count: String(people), name: roster })}</p>
-      {wrong.length === 0 ? null : (
-        <div role="alert" class="summary wrong">
-          <p>{words('wrong')}</p>
-          <ul>
-            {wrong.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </div>
-      )}
-    </div>
-  );
-}
-
-function Output({ catalogue, people, making, make, stop }: FormProps) {
-  const words = (key: string, values = {}) => say(catalogue, `class.${key}`, values);
-  return (
-    <section aria-labelledby="class-output">
-      <h2 id="class-output">{words('output')}</h2>
-      <div class="toolbar">
-        {workshopParts.map((part) => (
-          <button
-            key={part}
-            type="button"
-            disabled={people === 0 || making !== null}
-            onClick={() => make(part)}
-          >
-            {words(`parts.${part}`)}
-          </button>
-        ))}
-      </div>
-      {making === null ? null : (
-        <p>
-          <progress
-            value={making.done}
-            max={Math.max(1, making.of)}
-            aria-label={words(`parts.${making.part}`)}
-          />{' '}
-          <span role="status">{words('progress', { done: String(making.done), of: String(making.of) })}</span>{' '}
-          <button type="button" onClick={stop}>
-            {words('stop')}
-          </button>
-        </p>
-      )}
-    </section>
+    <More
+      name="rota"
+      holds={[
+        ['rota', 'from'],
+        ['rota', 'to'],
+        ['rota', 'away'],
+      ]}
+    >
+      <OptionalGroup place={['rota']} name="rota">
+        <DayField place={['rota', 'from']} />
+        <DayField place={['rota', 'to']} />
+        <ChoiceField place={['rota', 'weekends']} choices={useChoices('weekends', ['keeper', 'teams'])} />
+        <Rows place={['rota', 'away']} words="away" first="from">
+          {(row) => (
+            <>
+              <DayField place={[...row, 'from']} />
+              <DayField place={[...row, 'to']} />
+            </>
+          )}
+        </Rows>
+      </OptionalGroup>
+    </More>
   );
 }

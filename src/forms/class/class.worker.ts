@@ -4,9 +4,11 @@ import { browserPress } from '../../paper/browser.ts';
 import { rowsIn } from '../../schemas/rowsIn.ts';
 import { type ReadWorkshop, toWorkshop } from '../../schemas/workshops.ts';
 import { partFiles, printablePeople, workshopPrint } from '../../sheets/handouts/workshopPrint.ts';
-import { say } from '../../wording/catalogue.ts';
+import type { Problem } from '../../core/problem.ts';
+import { type Catalogue, say } from '../../wording/catalogue.ts';
 import { problemLine, problemSentence } from '../../wording/problem.ts';
 import { loaded } from '../loaded.ts';
+import { type Trouble, troubleOf } from '../troubles.ts';
 import type { ClassAsk, ClassContent, ClassTold } from './classMessages.ts';
 
 const thePress = loaded(browserPress);
@@ -28,36 +30,54 @@ function tell(told: ClassTold): void {
   self.postMessage(told);
 }
 
-type Read = { readonly workshop: ReadWorkshop | null; readonly wrong: readonly string[] };
+type Read = {
+  readonly workshop: ReadWorkshop | null;
+  readonly troubles: readonly Trouble[];
+  readonly wrong: readonly string[];
+};
 
 async function answer(ask: ClassAsk): Promise<void> {
-  const { workshop, wrong } = await read(ask);
-  if (ask.kind === 'check' || workshop === null) {
-    tell({ kind: 'checked', turn: ask.turn, people: workshop?.people.length ?? 0, wrong });
-    return;
-  }
-  await make(ask, workshop);
+  const { workshop, troubles, wrong } = await read(ask);
+  if (ask.kind === 'make' && workshop !== null && troubles.length === 0) return make(ask, workshop);
+  const people = troubles.length === 0 ? (workshop?.people.length ?? 0) : 0;
+  tell({ kind: 'checked', turn: ask.turn, people, troubles, wrong });
 }
 
 /** The workshop with everybody who can be printed; and what is wrong, also where it is only left out. */
-async function read({ raw, roster }: ClassAsk): Promise<Read> {
+async function read({ raw, roster, rows }: ClassAsk): Promise<Read> {
   const { facts, catalogue, terms, sources } = started();
   const { workshop, people, problems } = await toWorkshop(raw, '', facts, async () => roster);
-  const told = [...problems, ...(workshop?.skipped ?? [])].map((one) =>
-    one.at ? problemLine(one, catalogue) : problemSentence(one, catalogue),
-  );
+  const all = [...problems, ...(workshop?.skipped ?? [])];
+  const ofRoster = all.filter(({ at, place }) => at !== undefined || place[0] === 'roster');
+  const troubles = all
+    .filter((one) => !ofRoster.includes(one))
+    .map((one) => troubleOf(one, catalogue, 'metric'));
+  // Nobody has to be told that they chose no roster yet.
+  if (roster === null) return { workshop: null, troubles, wrong: [] };
   const words = { catalogue, terms, sources };
   const { fine, wrong } = await printablePeople(people, words, await thePress());
-  const all = [...told, ...wrong];
   const isBroken = wrong.length > 0 && (workshop?.raw.badRows === 'stop' || fine.length === 0);
-  return { workshop: workshop === null || isBroken ? null : { ...workshop, people: fine }, wrong: all };
+  return {
+    workshop: workshop === null || isBroken ? null : { ...workshop, people: fine },
+    troubles: [...troubles, ...wrongRows(rows, workshop === null ? null : fine.length)],
+    wrong: [...ofRoster.map((one) => said(one, catalogue)), ...wrong],
+  };
+}
+
+function said(problem: Problem, catalogue: Catalogue): string {
+  return problem.at ? problemLine(problem, catalogue) : problemSentence(problem, catalogue);
+}
+
+/** Rows that nobody has, where it is known how many there are. */
+function wrongRows(rows: string, most: number | null): readonly Trouble[] {
+  if (most === null || rowsIn(rows, most) !== null) return [];
+  const sentence = say(started().catalogue, 'class.wrongRows', { most: String(most) });
+  return [{ place: ['rows'], kind: 'wrong', sentence }];
 }
 
 async function make({ turn, part, rows: text, day }: ClassAsk, workshop: ReadWorkshop): Promise<void> {
   const { catalogue, terms, sources } = started();
-  const rows = rowsIn(text, workshop.people.length);
-  if (rows === null)
-    throw new Error(say(catalogue, 'class.wrongRows', { most: String(workshop.people.length) }));
+  const rows = rowsIn(text, workshop.people.length) ?? [];
   const job = { words: { catalogue, terms, sources }, day, core: { classFacts, handoutFacts } };
   const told = (done: number, of: number): void => tell({ kind: 'progress', turn, done, of });
   const { bytes } = await workshopPrint(workshop, part, job, await thePress(), { rows, told });

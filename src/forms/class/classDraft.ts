@@ -1,28 +1,72 @@
-/** The fields of the class page, and the workshop that they describe. */
+/** A workshop as somebody types it, and as a file would say it. Every field is text, so that nothing typed is lost. */
+import { type WorkshopSheet, workshopSheets } from '../../schemas/workshopFile.ts';
+import { anyTyped, type Fields, isTyped, listAt, type Place, textAt, withTree } from '../draft.ts';
+import { treeOf } from '../draftOf.ts';
 
-export const fieldNames = [
-  ...(['name', 'place', 'date', 'starts', 'length_min', 'level', 'seed'] as const),
-  ...(['worksheets', 'badRows', 'paper', 'units', 'rows'] as const),
-] as const;
-export type FieldName = (typeof fieldNames)[number];
+export type ClassDraft = Fields;
 
-export type ClassDraft = Readonly<Record<FieldName, string>>;
+export function firstDraft(day: string, example: string): ClassDraft {
+  const session = { name: '', place: '', date: day, starts: '09:30', length_min: '120', level: 'secondary' };
+  const print = { worksheets: 'participants', badRows: 'stop', sheet: { paper: 'A4', units: 'metric' } };
+  const rota = { from: '', to: '', weekends: 'keeper', away: [] };
+  const all = { ...session, seed: '1', example, ...print, sheets: [...workshopSheets], rows: '', rota };
+  return { fields: treeOf(all, '', 'metric') };
+}
 
-export function firstDraft(day: string): ClassDraft {
+/** As a workshop's file has it; what is no number stays as it was typed. */
+export function rawOf(draft: ClassDraft): unknown {
+  const text = (...place: Place): string => textAt(draft, place).trim();
+  const number = (key: string): number | string => (text(key) === '' ? '' : Number(text(key)) || text(key));
   return {
-    ...{ name: '', place: '', date: day, starts: '09:30', length_min: '120', level: 'secondary', seed: '1' },
-    ...{ worksheets: 'participants', badRows: 'stop', paper: 'A4', units: 'metric', rows: '' },
+    ...{ id: 'class', roster: 'roster', name: text('name'), place: text('place'), date: text('date') },
+    ...{
+      starts: text('starts'),
+      length_min: number('length_min'),
+      level: text('level'),
+      seed: number('seed'),
+    },
+    ...{ example: text('example'), worksheets: text('worksheets'), badRows: text('badRows') },
+    sheet: { paper: text('sheet', 'paper'), units: text('sheet', 'units') },
+    sheets: sheetsIn(draft),
+    ...(hasRota(draft) ? { rota: rotaOf(draft) } : {}),
   };
 }
 
-/** As a workshop's file has it; the example is the first system that the page brings along. */
-export function rawOf(draft: ClassDraft, example: string): unknown {
-  const { name, place, date, starts, level, worksheets, badRows, paper, units } = draft;
-  const number = (text: string): number | string => (text.trim() === '' ? text : Number(text));
-  return {
-    ...{ id: 'class', roster: 'roster', example, name, place, date, starts, level, worksheets, badRows },
-    ...{ length_min: number(draft.length_min), seed: number(draft.seed), sheet: { paper, units } },
-  };
+const days: readonly Place[] = [
+  ['rota', 'from'],
+  ['rota', 'to'],
+  ['rota', 'away'],
+];
+
+/** Who looks after nothing leaves every day of it empty. */
+function hasRota(draft: ClassDraft): boolean {
+  return days.some((place) => anyTyped(draft, place));
+}
+
+function rotaOf(draft: ClassDraft): unknown {
+  const text = (...place: Place): string => textAt(draft, place).trim();
+  const away = listAt(draft, ['rota', 'away']).map((_, index) => ({
+    from: text('rota', 'away', index, 'from'),
+    to: text('rota', 'away', index, 'to'),
+  }));
+  return { from: text('rota', 'from'), to: text('rota', 'to'), weekends: text('rota', 'weekends'), away };
+}
+
+/** The sheets that are ticked, in the order in which they are stapled. */
+export function sheetsIn(draft: ClassDraft): readonly string[] {
+  return listAt(draft, ['sheets']).flatMap((tree) => (isTyped(tree) ? [tree.text] : []));
+}
+
+export function withSheet(draft: ClassDraft, sheet: WorkshopSheet, is: 'yes' | 'no'): ClassDraft {
+  const ticked = new Set(sheetsIn(draft));
+  if (is === 'yes') ticked.add(sheet);
+  else ticked.delete(sheet);
+  const inOrder = workshopSheets.filter((one) => ticked.has(one));
+  return withTree(
+    draft,
+    ['sheets'],
+    inOrder.map((text) => ({ text })),
+  );
 }
 
 /** An empty roster with its columns, as a spreadsheet program opens it. */

@@ -3,6 +3,7 @@ import type { PeopleFacts } from '../../schemas/people.ts';
 import type { WorkshopPart } from '../../sheets/handouts/workshopPrint.ts';
 import type { Words } from '../../sheets/sheet.ts';
 import type { MadeFile } from '../messages.ts';
+import type { Trouble } from '../troubles.ts';
 
 /** The words, and what people's systems are made from. */
 export type ClassContent = Words & { readonly facts: PeopleFacts };
@@ -12,18 +13,20 @@ export type ClassAsk = {
   readonly kind: 'check' | 'make';
   readonly turn: number;
   readonly raw: unknown;
-  readonly roster: Uint8Array<ArrayBuffer>;
+  /** null as long as none was chosen. */
+  readonly roster: Uint8Array<ArrayBuffer> | null;
   readonly rows: string;
   readonly part: WorkshopPart;
   readonly day: string;
 };
 
 export type ClassTold =
-  /** People found, and every problem as a sentence. */
+  /** People found, every problem of a field at its place, and every problem of the roster as a line. */
   | {
       readonly kind: 'checked';
       readonly turn: number;
       readonly people: number;
+      readonly troubles: readonly Trouble[];
       readonly wrong: readonly string[];
     }
   | { readonly kind: 'progress'; readonly turn: number; readonly done: number; readonly of: number }

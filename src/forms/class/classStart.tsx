@@ -5,7 +5,10 @@ import type { WorkshopPart } from '../../sheets/handouts/workshopPrint.ts';
 import { workOffline } from '../offline.ts';
 import { saveFile } from '../saveFile.ts';
 import { today } from '../today.ts';
-import { ClassForm, type FormProps } from './ClassForm.tsx';
+import type { FieldForm } from '../form.ts';
+import { textAt, withTree } from '../draft.ts';
+import type { Trouble } from '../troubles.ts';
+import { ClassPage, type PageProps } from './ClassPage.tsx';
 import { type ClassDraft, firstDraft, rawOf, template } from './classDraft.ts';
 import type { ClassAsk, ClassContent, ClassTold } from './classMessages.ts';
 
@@ -14,11 +17,13 @@ const place = document.getElementById('class');
 if (place) await start(place);
 
 async function start(into: HTMLElement): Promise<void> {
-  let draft = firstDraft(today());
+  const examples = content.facts.systems.map(({ id, system }) => ({ value: id, text: system.name }));
+  let draft = firstDraft(today(), examples[0]?.value ?? '');
   let roster: { readonly name: string; readonly bytes: Uint8Array<ArrayBuffer> } | null = null;
   let people = 0;
+  let troubles: readonly Trouble[] = [];
   let wrong: readonly string[] = [];
-  let making: FormProps['making'] = null;
+  let making: PageProps['making'] = null;
   let turn = 0;
   let worker = hired();
   show();
@@ -34,7 +39,8 @@ async function start(into: HTMLElement): Promise<void> {
   }
 
   function hear(told: ClassTold): void {
-    if (told.kind === 'checked') [people, wrong, making] = [told.people, told.wrong, null];
+    if (told.kind === 'checked')
+      [people, troubles, wrong, making] = [told.people, told.troubles.filter(isDue), told.wrong, null];
     if (told.kind === 'progress' && making) making = { part: making.part, done: told.done, of: told.of };
     if (told.kind === 'made') {
       making = null;
@@ -44,21 +50,16 @@ async function start(into: HTMLElement): Promise<void> {
     show();
   }
 
+  /** What is still empty is not told before there is somebody to print for. */
+  function isDue({ place: at }: Trouble): boolean {
+    return roster !== null || textAt(draft, at).trim() !== '';
+  }
+
   function ask(kind: ClassAsk['kind'], part: WorkshopPart): void {
-    if (roster === null) return;
     turn += 1;
-    const [example = ''] = content.facts.systems.map(({ id }) => id);
-    const { rows } = draft;
-    const asked: ClassAsk = {
-      kind,
-      turn,
-      part,
-      rows,
-      raw: rawOf(draft, example),
-      roster: roster.bytes,
-      day: today(),
-    };
-    worker.postMessage(asked);
+    const rows = textAt(draft, ['rows']);
+    const of = { kind, turn, part, rows, raw: rawOf(draft), roster: roster?.bytes ?? null, day: today() };
+    worker.postMessage(of satisfies ClassAsk);
   }
 
   function change(next: ClassDraft): void {
@@ -92,10 +93,14 @@ async function start(into: HTMLElement): Promise<void> {
   }
 
   function show(): void {
-    const { catalogue } = content;
+    const form: FieldForm = {
+      ...{ catalogue: content.catalogue, block: 'class', draft, units: 'metric', troubles },
+      edit: (at, text) => change(withTree(draft, at, { text })),
+      put: (at, tree) => change(withTree(draft, at, tree)),
+    };
     const actions = { change, take, make, stop, giveTemplate };
     render(
-      <ClassForm {...{ catalogue, draft, people, wrong, making }} {...actions} roster={roster?.name ?? ''} />,
+      <ClassPage {...{ form, examples, people, wrong, making }} {...actions} roster={roster?.name ?? ''} />,
       into,
     );
   }
