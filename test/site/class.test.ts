@@ -80,4 +80,29 @@ describe('a class in the browser', () => {
     expect(names).toEqual(['Person 2', 'Person 400']);
     await close();
   }, 60_000);
+
+  test('gets a rota for its teams and only the sheets that are ticked, and is told mistakes at their fields', async () => {
+    const { page, close } = await opened(sound);
+    await page.getByText('2 people in class.csv').waitFor();
+    await page.getByText('Only some sheets').click();
+    for (const sheet of ['Name tags', 'The worksheets', 'A plan each to take home'])
+      await page.getByLabel(sheet, { exact: true }).uncheck();
+    await page.getByText('A care rota for the class').click();
+    await page.getByLabel('First day of the rota').fill('2031-05-13');
+    await page.getByLabel('Last day of the rota').fill('2031-05-02');
+    const field = page.getByLabel('Last day of the rota');
+    await page.getByRole('alert').getByText('The last day comes after the first.').waitFor();
+    expect(await field.getAttribute('aria-invalid')).toBe('true');
+    expect(await page.getByRole('button', { name: 'The stack, as PDF' }).isDisabled()).toBe(true);
+    await field.fill('2031-05-20');
+    await page.getByRole('button', { name: 'Days without class' }).click();
+    await page.getByLabel('From', { exact: true }).fill('2031-05-19');
+    await page.getByLabel('To', { exact: true }).fill('2031-05-19');
+    await page.getByText('2 people in class.csv').waitFor();
+    const { pages } = await readPdf(await saved(page, 'The stack, as PDF'));
+    const text = pages.map((one) => one.text).join(' ');
+    for (const words of ['13 May 2031', '20 May 2031', 'Newt', 'Safety first']) expect(text).toContain(words);
+    expect(text).not.toContain('PLAN: not measured');
+    await close();
+  }, 60_000);
 });

@@ -4,8 +4,8 @@ import { levels } from '../../core/workshop/exercise.ts';
 import { workshopSheets } from '../../schemas/workshopFile.ts';
 import { say } from '../../wording/catalogue.ts';
 import { CheckBox } from '../CheckBox.tsx';
-import { type Choice, ChoiceField, DayField, NumberField, TextField } from '../fields.tsx';
-import { useFields } from '../form.ts';
+import { type Choice, ChoiceField, DayField, GroupTroubles, NumberField, TextField } from '../fields.tsx';
+import { idOf, useFields } from '../form.ts';
 import { More, OptionalGroup } from '../OptionalGroup.tsx';
 import { Part } from '../Part.tsx';
 import { Rows } from '../Rows.tsx';
@@ -37,8 +37,8 @@ export function ClassForm({ examples, change }: FormProps) {
         <ChoiceField place={['sheet', 'units']} choices={useChoices('units', ['metric', 'us'])} />
         <More name="sheets" holds={[]}>
           <Sheets change={change} />
-          <TextField place={['rows']} need="optional" />
         </More>
+        <TextField place={['rows']} need="optional" />
       </Part>
       <Rota />
     </>
@@ -54,7 +54,9 @@ function Sheets({ change }: Pick<FormProps, 'change'>) {
   const { draft, catalogue } = useFields();
   const ticked = sheetsIn(draft);
   return (
-    <OptionalGroup place={['sheets']} name="sheets">
+    <fieldset class="inner" id={idOf(['sheets'])} tabIndex={-1}>
+      <legend>{say(catalogue, 'class.groups.sheets')}</legend>
+      <GroupTroubles place={['sheets']} />
       {workshopSheets.map((sheet) => (
         <CheckBox
           key={sheet}
@@ -63,7 +65,7 @@ function Sheets({ change }: Pick<FormProps, 'change'>) {
           set={(is) => change(withSheet(draft, sheet, is))}
         />
       ))}
-    </OptionalGroup>
+    </fieldset>
   );
 }
 

@@ -13,10 +13,13 @@ export function firstDraft(day: string, example: string): ClassDraft {
   return { fields: treeOf(all, '', 'metric') };
 }
 
-/** As a workshop's file has it; what is no number stays as it was typed. */
+/** As a workshop's file has it. What is no number stays as it was typed, what is empty is not there. */
 export function rawOf(draft: ClassDraft): unknown {
-  const text = (...place: Place): string => textAt(draft, place).trim();
-  const number = (key: string): number | string => (text(key) === '' ? '' : Number(text(key)) || text(key));
+  const text = (...place: Place): string | undefined => textIn(draft, place);
+  const number = (key: string): number | string | undefined => {
+    const read = Number(text(key));
+    return Number.isNaN(read) ? text(key) : read;
+  };
   return {
     ...{ id: 'class', roster: 'roster', name: text('name'), place: text('place'), date: text('date') },
     ...{
@@ -32,6 +35,10 @@ export function rawOf(draft: ClassDraft): unknown {
   };
 }
 
+function textIn(draft: ClassDraft, place: Place): string | undefined {
+  return textAt(draft, place).trim() || undefined;
+}
+
 const days: readonly Place[] = [
   ['rota', 'from'],
   ['rota', 'to'],
@@ -44,12 +51,12 @@ function hasRota(draft: ClassDraft): boolean {
 }
 
 function rotaOf(draft: ClassDraft): unknown {
-  const text = (...place: Place): string => textAt(draft, place).trim();
+  const text = (...place: Place): string | undefined => textIn(draft, ['rota', ...place]);
   const away = listAt(draft, ['rota', 'away']).map((_, index) => ({
-    from: text('rota', 'away', index, 'from'),
-    to: text('rota', 'away', index, 'to'),
+    from: text('away', index, 'from'),
+    to: text('away', index, 'to'),
   }));
-  return { from: text('rota', 'from'), to: text('rota', 'to'), weekends: text('rota', 'weekends'), away };
+  return { from: text('from'), to: text('to'), weekends: text('weekends'), away };
 }
 
 /** The sheets that are ticked, in the order in which they are stapled. */
