@@ -8,7 +8,8 @@ const named = withTree(first, ['name'], { text: 'An evening of tanks' });
 
 test('a class says what a file would say, once it has a name', () => {
   expect(workshopFile.safeParse(rawOf(first)).success).toBe(false);
-  expect(workshopFile.parse(rawOf(named))).toMatchObject({ length_min: 120, seed: 1, rota: undefined });
+  expect(workshopFile.parse(rawOf(named))).toMatchObject({ length_min: 120, seed: 1 });
+  expect(rawOf(named)).not.toHaveProperty('rota');
   const none = withTree(named, ['seed'], { text: '0' });
   expect(workshopFile.parse(rawOf(none)).seed).toBe(0);
 });
