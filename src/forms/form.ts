@@ -7,12 +7,13 @@ import type { UnitSystem } from '../wording/quantity.ts';
 import type { Draft, Fields, Place, Tree } from './draft.ts';
 import type { PlannerContent } from './messages.ts';
 import type { Trouble } from './troubles.ts';
+import type { Block } from './words.ts';
 
 /** What the fields of any form have in common. */
 export type FieldForm = {
   readonly catalogue: Catalogue;
   /** Where its words stand in the catalogue. */
-  readonly block: 'planner' | 'crops' | 'class';
+  readonly block: Block;
   readonly draft: Fields;
   readonly units: UnitSystem;
   readonly troubles: readonly Trouble[];

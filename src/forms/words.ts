@@ -3,7 +3,6 @@ import type { Catalogue } from '../wording/catalogue.ts';
 import { say } from '../wording/catalogue.ts';
 import { fieldWords, withMonth } from '../wording/problemField.ts';
 import type { Place } from './draft.ts';
-import type { FieldForm } from './form.ts';
 
 export function planner(
   catalogue: Catalogue,
@@ -13,7 +12,10 @@ export function planner(
   return say(catalogue, `planner.${key}`, values);
 }
 
-type Words = Pick<FieldForm, 'catalogue' | 'block'>;
+/** Whose words they are. */
+export type Block = 'planner' | 'crops' | 'class';
+
+type Words = { readonly catalogue: Catalogue; readonly block: Block };
 
 export function labelOf(place: Place, { catalogue, block }: Words): string {
   const label = longest([block, 'labels'], namesOf(place), catalogue) ?? fieldWords(place, catalogue).name;
