@@ -3,6 +3,7 @@
  * handed on at once, so that a print of any length takes little memory (ISO 32000-1, 7.5.7 and 7.5.8).
  */
 import { zlibSync } from 'fflate';
+import { objectTable } from './objectTable.ts';
 
 /** Packs bytes (RFC 1950). A runtime may have a faster way than ours. */
 export type Deflate = (bytes: Uint8Array) => Uint8Array;
@@ -32,9 +33,6 @@ export type PdfFile = {
 /** Objects are packed together up to this size: near the window in which deflate finds what it has seen. */
 const mostPacked = 60_000;
 
-/** How an object is found: by its place in the file, or by the stream that it is packed in and its place there. */
-type Found = { readonly kind: 1 | 2; readonly at: number; readonly index: number };
-
 const encoder = new TextEncoder();
 
 function deflated(bytes: Uint8Array): Uint8Array {
@@ -48,7 +46,7 @@ export function pdfFile(deflate: Deflate = deflated): PdfFile {
   let chunks: Uint8Array[] = [];
   let packed: { readonly number: number; readonly text: string }[] = [];
   let packedSize = 0;
-  const found: Found[] = [{ kind: 1, at: 0, index: 0 }];
+  const found = objectTable();
   const next = (): number => {
     last += 1;
     return last;
@@ -58,7 +56,7 @@ export function pdfFile(deflate: Deflate = deflated): PdfFile {
     written += bytes.length;
   };
   const asWritten = (number: number, bytes: Uint8Array): void => {
-    found[number] = { kind: 1, at: written, index: 0 };
+    found.set(number, { kind: 1, at: written, index: 0 });
     put(encoder.encode(`${number} 0 obj\n`));
     put(bytes);
     put(encoder.encode('\nendobj\n'));
@@ -74,7 +72,7 @@ export function pdfFile(deflate: Deflate = deflated): PdfFile {
     const own = next();
     let offset = 0;
     const places = packed.map(({ number, text }, index) => {
-      found[number] = { kind: 2, at: own, index };
+      found.set(number, { kind: 2, at: own, index });
       const place = `${number} ${offset}`;
       offset += text.length + 1;
       return place;
@@ -109,39 +107,15 @@ export function pdfFile(deflate: Deflate = deflated): PdfFile {
       pack();
       const own = next();
       const start = written;
-      found[own] = { kind: 1, at: start, index: 0 };
+      found.set(own, { kind: 1, at: start, index: 0 });
       stream(
         own,
         `/Type/XRef/Size ${last + 1}/W[1 4 2]/DecodeParms<</Predictor 12/Columns 7>>${entries}`,
-        table(found),
+        found.bytes(last + 1),
       );
       put(encoder.encode(`startxref\n${start}\n%%EOF\n`));
     },
   };
-}
-
-/** The table of objects, each row less the one above it, which leaves next to nothing to pack. */
-function table(found: readonly Found[]): Uint8Array {
-  const width = 7;
-  const rows = new Uint8Array(found.length * width);
-  const view = new DataView(rows.buffer);
-  for (let number = 1; number < found.length; number += 1) {
-    const { kind, at, index } = found[number] ?? { kind: 0, at: 0, index: 0 };
-    view.setUint8(number * width, kind);
-    view.setUint32(number * width + 1, at);
-    view.setUint16(number * width + 5, index);
-  }
-  view.setUint16(5, 0xffff);
-  const lessAbove = new Uint8Array(found.length * (width + 1));
-  for (let row = 0; row < found.length; row += 1) {
-    const to = row * (width + 1);
-    lessAbove[to] = 2;
-    for (let column = 0; column < width; column += 1) {
-      const above = row === 0 ? 0 : (rows[(row - 1) * width + column] ?? 0);
-      lessAbove[to + 1 + column] = (rows[row * width + column] ?? 0) - above;
-    }
-  }
-  return lessAbove;
 }
 
 function joined(parts: readonly Uint8Array[]): Uint8Array {

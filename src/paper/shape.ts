@@ -7,8 +7,8 @@ const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 /** Latin letters, digits and signs, of which no two make one grapheme; most texts have nothing else. */
 const apart = /^[ -~\u00a0-\u024f]*$/;
 
-export function graphemesOf(text: string): readonly string[] {
-  return apart.test(text) ? text.split('') : Array.from(graphemes.segment(text), ({ segment }) => segment);
+export function graphemesOf(text: string): Iterable<string> {
+  return apart.test(text) ? text : Array.from(graphemes.segment(text), ({ segment }) => segment);
 }
 
 /**

@@ -12,10 +12,12 @@ type Element = {
   readonly role: string;
   /** The part around it; null where it stands at the top of its sheet. */
   readonly parent: number | null;
-  /** In reading order: numbers of marked content, and parts. */
-  readonly kids: readonly { readonly mark: number | null; readonly element: number | null }[];
+  /** In reading order: numbers of marked content, and parts; as it is written where it has no parts. */
+  readonly kids: string | readonly Kid[];
   readonly more: string;
 };
+
+type Kid = { readonly mark: number | null; readonly element: number | null };
 
 export type StackTags = {
   readonly elements: readonly Element[];
@@ -65,13 +67,16 @@ type Desk = {
 
 function writeDown(tag: Tag, parent: number | null, desk: Desk): number {
   const { elements, indexOf, split, file } = desk;
-  const kids: Element['kids'][number][] = [];
-  const own = elements.push({ role: tag.role, parent, kids, more: moreOf(tag, file) }) - 1;
+  const kids: Kid[] = [];
+  const element = { role: tag.role, parent, kids, more: moreOf(tag, file) };
+  const own = elements.push(element) - 1;
   indexOf.set(tag, own);
   for (const kid of tag.kids) {
     if (typeof kid !== 'number') kids.push({ mark: null, element: writeDown(kid, own, desk) });
     else for (const mark of split.get(kid) ?? []) kids.push({ mark, element: null });
   }
+  if (kids.every(({ mark }) => mark !== null))
+    elements[own] = { ...element, kids: kids.map(({ mark }) => mark).join(' ') };
   return own;
 }
 
@@ -102,11 +107,14 @@ export type Standing = {
 /** The parts of one print, in the order of their numbers. */
 export function elementTexts({ elements }: StackTags, { first, page, around }: Standing): readonly string[] {
   return elements.map(({ role, parent, kids, more }, at) => {
-    const shown = kids.map(({ mark, element }) => (element === null ? mark : `${first + element} 0 R`));
+    const shown =
+      typeof kids === 'string'
+        ? kids
+        : kids.map(({ mark, element }) => (element === null ? mark : `${first + element} 0 R`)).join(' ');
     // Notes are told apart by an identifier.
     const id = role === 'Note' ? `/ID(note-${first + at})` : '';
     const outer = parent === null ? around : first + parent;
-    return `<</S/${role}/P ${outer} 0 R/Pg ${page} 0 R/K[${shown.join(' ')}]${more}${id}>>`;
+    return `<</S/${role}/P ${outer} 0 R/Pg ${page} 0 R/K[${shown}]${more}${id}>>`;
   });
 }
 

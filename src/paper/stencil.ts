@@ -3,11 +3,12 @@
  * thousand times the same sheet: laying each out would take hundreds of times as long as setting a few words.
  */
 import { mixesDirections } from './direction.ts';
+import { thousandth } from './measures.ts';
 import type { Box, Page, Words } from './page.ts';
 import type { Piece } from './readSvg.ts';
 import type { Type } from './type.ts';
 import type { TypeCase } from './typeCase.ts';
-import { finished, joinWords } from './words.ts';
+import { joinWords } from './words.ts';
 
 /** Where words can be exchanged (`data-slot`): the lines that stand there as a sample, and the box they must stay in. */
 export type Slot = { readonly node: number; readonly lines: readonly Words[]; readonly box: Box };
@@ -70,10 +71,7 @@ export async function fillStencil(stencil: Stencil, values: Values, types: TypeC
     for (const slot of value === '' ? [] : slots) {
       const lines = brokenUp(value, slot, type);
       if (lines === null) return null;
-      // A reader needs the blank at which a line was broken.
-      const set = lines.flatMap((line, at) =>
-        wordsIn(slot, at + 1 < lines.length ? `${line} ` : line, at, stencil.page, type),
-      );
+      const set = lines.flatMap((line, at) => wordsIn(slot, line, at, stencil.page, type));
       if (!set.every((one) => isWithin(one, slot.box))) return null;
       words.push(...set);
     }
@@ -81,19 +79,22 @@ export async function fillStencil(stencil: Stencil, values: Values, types: TypeC
   return { stencil, words, type };
 }
 
+type Line = { readonly text: string; readonly width_pt: number };
+
 /** The value as so many lines as the sample has; null where it takes fewer or more. It breaks at blanks only. */
-function brokenUp(value: string, { lines, box }: Slot, type: Type): readonly string[] | null {
+function brokenUp(value: string, { lines, box }: Slot, type: Type): readonly Line[] | null {
   const { weight = 'text', size_pt = 0 } = lines[0] ?? {};
+  const lineOf = (text: string): Line => ({ text, width_pt: type.width(text, weight, size_pt) });
+  const whole = lineOf(value.trim().replace(/ +/g, ' '));
   // Nearly all values stand on one line.
-  const all = value.trim().replace(/ +/g, ' ');
-  if (type.width(all, weight, size_pt) <= box.width_pt) return lines.length === 1 ? [all] : null;
-  if (lines.length === 1 && all.includes(' ')) return null;
-  const broken: string[] = [];
-  for (const word of all.split(' ')) {
-    const longer = broken.length === 0 ? word : `${broken.at(-1)} ${word}`;
-    const fits = broken.length > 0 && type.width(longer, weight, size_pt) <= box.width_pt;
-    if (fits) broken[broken.length - 1] = longer;
-    else broken.push(word);
+  if (whole.width_pt <= box.width_pt) return lines.length === 1 ? [whole] : null;
+  if (lines.length === 1) return whole.text.includes(' ') ? null : [whole];
+  const broken: Line[] = [];
+  for (const word of whole.text.split(' ')) {
+    const last = broken.at(-1);
+    const longer = lineOf(last === undefined ? word : `${last.text} ${word}`);
+    if (last !== undefined && longer.width_pt <= box.width_pt) broken[broken.length - 1] = longer;
+    else broken.push(last === undefined ? longer : lineOf(word));
   }
   return broken.length === lines.length ? broken : null;
 }
@@ -101,21 +102,24 @@ function brokenUp(value: string, { lines, box }: Slot, type: Type): readonly str
 /** Words on a line of the sample, as the press sets any line. */
 function wordsIn(
   { node, lines }: Slot,
-  value: string,
+  line: Line,
   at: number,
   { nodes }: Page,
   type: Type,
 ): readonly Words[] {
   const sample = lines[at];
   if (sample === undefined) return [];
+  // A reader needs the blank at which a line was broken.
+  const text = at + 1 < lines.length ? `${line.text} ` : line.text;
+  if (type.bidi === null || !mixesDirections(text))
+    return [{ ...sample, text, width_pt: thousandth(line.width_pt) }];
   const { x_pt, baseline_pt, size_pt, weight, matrix, clip, ink } = sample;
   const piece: Piece = {
-    ...{ kind: 'piece', node, text: value, ink: 'black', x_pt, baseline_pt, size_pt, weight, matrix, clip },
-    width_pt: type.width(value, weight, size_pt),
+    ...{ kind: 'piece', node, text, ink: 'black', x_pt, baseline_pt, size_pt, weight, matrix, clip },
+    width_pt: line.width_pt,
   };
-  if (type.bidi === null || !mixesDirections(value)) return [{ ...finished(piece, type), ink }];
   const paragraph = nodes[node]?.paragraph ?? node;
-  const read = { nodes, paragraphs: new Map([[paragraph, value]]) };
+  const read = { nodes, paragraphs: new Map([[paragraph, text]]) };
   return joinWords([piece], read, type).flatMap((item) => (item.kind === 'words' ? [{ ...item, ink }] : []));
 }
 

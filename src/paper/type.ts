@@ -36,17 +36,21 @@ export function typeFrom(faces: readonly Face[], { packs, bidi }: Extras): Type 
     text: faces.filter((face) => face.weight === 'text'),
     heavy: faces.filter((face) => face.weight === 'heavy'),
   };
-  const shaped = new Map<string, readonly Run[]>();
+  const shaped = {
+    text: new Map<string, readonly Run[]>(),
+    heavy: new Map<string, readonly Run[]>(),
+  };
   const fine = new Set<string>();
   const shape = (text: string, weight: Weight, base?: Direction): readonly Run[] => {
-    const key = `${weight}${base ?? ''} ${text}`;
-    const known = shaped.get(key);
+    const kept = shaped[weight];
+    const key = base === undefined ? text : `${base}\n${text}`;
+    const known = kept.get(key);
     if (known) return known;
     const runs = bidi
       ? shapeInOrder(text, byWeight[weight], bidi, base)
       : shapePart(text, byWeight[weight], 'ltr');
-    if (shaped.size >= keptRuns) shaped.clear();
-    shaped.set(key, runs);
+    if (kept.size >= keptRuns) kept.clear();
+    kept.set(key, runs);
     return runs;
   };
   return {

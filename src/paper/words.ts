@@ -98,7 +98,7 @@ function afterSpace_pt(words: Piece, piece: Piece, type: Type): number {
 }
 
 /** Pieces are laid out side by side; joined, they are a little narrower or wider, as they then are kerned. */
-export function finished({ kind: _, ...words }: DirectedPiece, type: Type): Words {
+function finished({ kind: _, ...words }: DirectedPiece, type: Type): Words {
   const width_pt = type.width(words.text.trimEnd(), words.weight, words.size_pt, words.direction);
   return {
     ...words,

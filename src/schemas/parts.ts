@@ -5,7 +5,7 @@
 import type * as z from 'zod';
 import { type BedFile, bedFile } from './bed.ts';
 import { valueAt } from './schemaAt.ts';
-import { fishStockFile, pumpFile, type VesselFile, vesselFile } from './systemFile.ts';
+import { fishStockFile, pumpFile, type SystemFile, type VesselFile, vesselFile } from './systemFile.ts';
 
 export type Parts = {
   readonly raw: unknown;
@@ -37,6 +37,14 @@ export function partsOf(raw: unknown): Parts {
     pump: part(loose.pump, valueAt(raw, ['pump'])),
     fish: part(loose.fish, valueAt(raw, ['fish'])),
     has: { sump: valueAt(raw, ['sump']) !== undefined, pump: valueAt(raw, ['pump']) !== undefined },
+  };
+}
+
+/** The same of a system that is sound as a whole. */
+export function partsOfSound(raw: unknown, { tank, sump, beds, pump, fish }: SystemFile): Parts {
+  return {
+    ...{ raw, tank, sump: sump ?? null, beds, pump: pump ?? null, fish: fish ?? null },
+    has: { sump: sump !== undefined, pump: pump !== undefined },
   };
 }
 

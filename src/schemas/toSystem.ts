@@ -18,7 +18,7 @@ import type { FishFile } from './fish.ts';
 import { checkLabels } from './labels.ts';
 import { readBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
-import { type Parts, partsOf } from './parts.ts';
+import { type Parts, partsOf, partsOfSound } from './parts.ts';
 import { type Path, valueAt } from './schemaAt.ts';
 import { type SystemFile, systemFile, type VesselFile } from './systemFile.ts';
 import { voidOf } from './voidOf.ts';
@@ -38,7 +38,11 @@ export type ToSystem =
 export function toSystem(raw: unknown, facts: Facts, place: Path = []): ToSystem {
   const given = withoutNulls(raw);
   const read = readBySchema(systemFile, given, place);
-  const across = crossProblems(partsOf(given), facts, place);
+  const across = crossProblems(
+    'value' in read ? partsOfSound(given, read.value) : partsOf(given),
+    facts,
+    place,
+  );
   if ('problems' in read) return { problems: [...read.problems, ...across] };
   if (across.length > 0) return { problems: across };
   const file = filled(read.value, facts);

@@ -122,6 +122,15 @@ export function numberText(input: HandoutInput): string {
  */
 export function handoutShape(input: HandoutInput, view: HandoutView): string {
   const { session, paper, units } = input;
+  const shape = shapes.get(input.asked) ?? shapeOf(input);
+  shapes.set(input.asked, shape);
+  return `${view} ${paper} ${units} ${JSON.stringify(session)} ${shape}`;
+}
+
+/** Both views of a worksheet ask for it, and each once for every further line of the name. */
+const shapes = new WeakMap<HandoutInput['asked'], string>();
+
+function shapeOf(input: HandoutInput): string {
   const tasks = handoutTasks(input).map((task) => [
     task.title,
     ...linesOf(task).map(({ parts, result }) => [
@@ -132,5 +141,5 @@ export function handoutShape(input: HandoutInput, view: HandoutView): string {
     ]),
   ]);
   const given = givenContainers(input).map(({ of, measures }) => [of, ...measures.map(({ name }) => name)]);
-  return JSON.stringify([view, paper, units, session, tasks, given]);
+  return JSON.stringify([tasks, given]);
 }
