@@ -20,7 +20,12 @@ import { zipOf } from './zip.ts';
 const packages = createRequire(import.meta.url);
 
 /** What the press is made of, for those who test its parts. */
-export type Parts = { readonly types: TypeCase; readonly engine: Engine; readonly raster: Raster };
+export type Parts = {
+  readonly types: TypeCase;
+  readonly engine: Engine;
+  readonly raster: Raster;
+  readonly deflate: Deflate;
+};
 
 /** The parts of the press in Node, from the installed packages. */
 export async function nodeParts(): Promise<Parts> {
@@ -34,6 +39,7 @@ export async function nodeParts(): Promise<Parts> {
       slices: async (family) =>
         JSON.parse(await readFile(packages.resolve(`@fontsource/${family}/unicode.json`), 'utf8')),
     }),
+    deflate: deflated,
     engine: async (tree, options) => (await theEngine())(tree, options),
     raster: (svg) => {
       // Few prints have pictures, and it is slow to load.
@@ -60,14 +66,14 @@ function theEngine(): Promise<Engine> {
  * Node's own is several times as fast. Most of what is packed is short, and large tables and buffers take longer to make
  * than to use; in what is long, a longer search finds hardly anything more.
  */
-export const deflated: Deflate = (bytes) =>
+const deflated: Deflate = (bytes) =>
   deflateSync(
     bytes,
     bytes.length > 20_000 ? { level: 3 } : { level: 6, memLevel: 3, windowBits: 12, chunkSize: 4096 },
   );
 
 export async function nodePress(): Promise<Press> {
-  const { types, engine, raster } = await nodeParts();
+  const { types, engine, raster, deflate } = await nodeParts();
   return {
     layOut: (sheet) => layOut(sheet, types, engine),
     layOutAnew: (sheet) => layOut(sheet, types, engine),
@@ -79,7 +85,7 @@ export async function nodePress(): Promise<Press> {
     stencilOf,
     fill: (stencil, values) => fillStencil(stencil, values, types),
     asLaidOut: (page) => asLaidOut(page, types.typeOf(page)),
-    toStackPdf: (stack) => toStackPdf(stack, types, pdfFile(deflated)),
+    toStackPdf: (stack) => toStackPdf(stack, types, pdfFile(deflate)),
     toZip: zipOf,
     draw: (page) => outlines(page, types.typeOf(page)),
     toSvg: (page, carries) => toSvg(page, types.typeOf(page), carries),

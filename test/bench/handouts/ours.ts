@@ -1,7 +1,7 @@
 /** Our own process of the bench: `ours.ts ours|first|prepare COUNT FOLDER`. */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { deflated, nodeParts, nodePress } from '../../../src/paper/node.ts';
+import { nodeParts, nodePress } from '../../../src/paper/node.ts';
 import { type PdfFile, pdfFile } from '../../../src/paper/pdfFile.ts';
 import { toStackPdf } from '../../../src/paper/toStackPdf.ts';
 import { plainOf } from './plain.ts';
@@ -21,7 +21,7 @@ else {
 
 /** What the floor writes and what the peers draw, made beforehand and not timed. */
 async function prepared(): Promise<void> {
-  const { types } = await nodeParts();
+  const { types, deflate } = await nodeParts();
   const press = await nodePress();
   const log: string[] = [];
   const recording = (file: PdfFile): PdfFile => ({
@@ -44,7 +44,7 @@ async function prepared(): Promise<void> {
     },
   });
   const stack = { ...about, sets: await handoutSets(press, count) };
-  for await (const _ of toStackPdf(stack, types, recording(pdfFile(deflated)))) {
+  for await (const _ of toStackPdf(stack, types, recording(pdfFile(deflate)))) {
     // Only what is written is wanted here.
   }
   writeFileSync(join(folder, 'objects.jsonl'), log.join('\n'));
