@@ -1,6 +1,16 @@
 // Programs as one file each. Compiling every source anew at every start would take longer than most of what they do; so
 // it is done when a source has changed, or a package was installed, and kept with what Node made of it.
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  accessSync,
+  constants,
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { enableCompileCache } from 'node:module';
 import { basename, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -13,14 +23,28 @@ const packages = 'node_modules/.package-lock.json';
 /** What finds its own files beside itself stays where it is, and what few programs need. */
 const external = ['harfbuzzjs', '@resvg/resvg-js', 'highs', 'playwright-core', '@sparticuz/chromium'];
 
-/** The address of the compiled program. */
+/** The address of the compiled program; of its source where nothing can be kept. */
 export async function compiled(source) {
+  if (!canKeep()) {
+    await import('tsx/esm');
+    return pathToFileURL(join(root, source)).href;
+  }
   const name = basename(source, '.ts');
   const program = join(kept, `${name}.mjs`);
   const list = join(kept, `${name}.json`);
   if (!isFresh(list, program)) await compile(source, program, list);
   enableCompileCache(join(kept, 'code'));
   return pathToFileURL(program).href;
+}
+
+function canKeep() {
+  try {
+    mkdirSync(kept, { recursive: true });
+    accessSync(kept, constants.W_OK);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 function isFresh(list, program) {
@@ -34,6 +58,7 @@ function changedAt(file) {
 
 async function compile(source, program, list) {
   const { build, stop } = await import('esbuild');
+  const started = Date.now();
   // Whoever runs beside us has the old program until the new one is whole.
   const beside = `${program}-${process.pid}`;
   const { metafile } = await build({
@@ -52,12 +77,12 @@ async function compile(source, program, list) {
     logLevel: 'error',
   });
   await stop();
-  const own = Object.keys(metafile.inputs).filter((file) => !file.startsWith('node_modules/'));
-  mkdirSync(kept, { recursive: true });
   rmSync(list, { force: true });
   // What older programs kept is of no more use.
   rmSync(join(kept, 'kept'), { recursive: true, force: true });
   renameSync(beside, program);
+  const own = Object.keys(metafile.inputs).filter((file) => !file.startsWith('node_modules/'));
   const files = [...own, packages].map((file) => [file, changedAt(file)]);
-  writeFileSync(list, JSON.stringify(Object.fromEntries(files)));
+  // What changed meanwhile may have been read before it did, so the next start compiles again.
+  if (files.every(([, at]) => at < started)) writeFileSync(list, JSON.stringify(Object.fromEntries(files)));
 }

@@ -4,8 +4,8 @@
  * same program; nobody's names are in it.
  */
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, statSync } from 'node:fs';
-import { readFile, rename, writeFile } from 'node:fs/promises';
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { deserialize, serialize } from 'node:v8';
@@ -20,7 +20,6 @@ const program = fileURLToPath(import.meta.url);
 export function keptFor(dir: string): Kept {
   if (!program.endsWith('.mjs')) return { handbook: null, layouts: null };
   const folder = join(dirname(program), 'kept');
-  mkdirSync(folder, { recursive: true });
   const stamp = stampOf(dir);
   const fileOf = (what: string): string =>
     join(folder, createHash('sha256').update(`${stamp}\n${what}`).digest('hex'));
@@ -46,11 +45,16 @@ async function read<Thing>(file: string): Promise<Thing | null> {
   }
 }
 
-/** Whoever runs beside us finds a whole file or none. */
+/** Whoever runs beside us finds a whole file or none. What cannot be kept is made again next time. */
 async function write(file: string, thing: unknown): Promise<void> {
   const beside = `${file}-${process.pid}`;
-  await writeFile(beside, serialize(thing));
-  await rename(beside, file);
+  try {
+    await mkdir(dirname(file), { recursive: true });
+    await writeFile(beside, serialize(thing));
+    await rename(beside, file);
+  } catch {
+    return;
+  }
 }
 
 /** Another one as soon as the program was compiled anew, or a file has come, gone or changed. */

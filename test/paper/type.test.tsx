@@ -1,11 +1,15 @@
 import { Blob, Face as FontFace, Font } from 'harfbuzzjs';
+import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { CoverError } from '../../src/paper/cover.ts';
-import { layOut } from '../../src/paper/layOut.ts';
+import { type Engine, layOut } from '../../src/paper/layOut.ts';
 import { lettersOf } from '../../src/paper/letters.ts';
 import { nodeParts, type Parts } from '../../src/paper/node.ts';
+import { graphemesOf } from '../../src/paper/shape.ts';
 import { subsetFont } from '../../src/paper/subset.ts';
 import { tablesOf } from '../../src/paper/woff.ts';
+import { denseSheet } from './denseSheet.tsx';
+import { namesSheet } from './namesSheet.tsx';
 import { oneBox } from './oneBox.tsx';
 
 let parts: Parts;
@@ -160,5 +164,40 @@ describe('a subset of a font', () => {
     // OpenType, head table: the whole file sums up to this number.
     expect(sum).toBe(0xb1b0afba);
     expect([...tablesOf(file).keys()]).toEqual([...tablesOf(file).keys()].sort());
+  });
+});
+
+describe('what is left away to be faster', () => {
+  it('does not change a layout: the engine gets only the fonts that a sheet has letters of', async () => {
+    const { types, engine } = parts;
+    const everyFont: Engine = (tree, options) => {
+      const type = types.typeOf({ packs: fontsGiven.packs });
+      const fonts = type.faces.map(({ name, weight, sfnt }) => {
+        return { name, weight: weight === 'heavy' ? (800 as const) : (400 as const), data: sfnt.buffer };
+      });
+      expect(options.fonts.length).toBeLessThan(fonts.length);
+      return engine(tree, { ...options, fonts });
+    };
+    const fontsGiven = { packs: [] as readonly string[] };
+    for (const sheet of [denseSheet(), namesSheet(), oneBox('Łódź 12 m² √2 ≥ 1\u2003№')]) {
+      const page = await layOut(sheet, types, engine);
+      fontsGiven.packs = page.packs;
+      expect(await layOut(sheet, types, everyFont)).toEqual(page);
+    }
+  });
+
+  it('does not change a grapheme', () => {
+    const letters = fc.oneof(
+      fc.integer({ min: 0x20, max: 0x24f }).map((code) => String.fromCharCode(code)),
+      fc.constantFrom('\u0301', '\u200d', '\r', '\n', 'ন', 'ি', '한', '🐟'),
+    );
+    const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
+    fc.assert(
+      fc.property(fc.string({ unit: letters, maxLength: 12 }), (text) => {
+        const segments = Array.from(segmenter.segment(text), ({ segment }) => segment);
+        expect([...graphemesOf(text)]).toEqual(segments);
+      }),
+      { numRuns: 5000 },
+    );
   });
 });

@@ -14,7 +14,8 @@ const facts = { ...content, bedName: 'Bed' };
 const [demo] = content.workshops;
 if (demo === undefined) throw new Error('no workshop in content');
 
-const cells = [
+/** Of every kind that a roster may hold, the first an exercise. */
+export const cells = [
   '',
   'tank box 100 x 90 x 80 cm + bed box 100 x 60 x 30 cm',
   'tank drum 105 x 80 cm + bed box 90 x 60 x 35 cm',

@@ -7,11 +7,12 @@ import { overflows } from '../../src/paper/overflows.ts';
 import type { Page } from '../../src/paper/page.ts';
 import type { Filled } from '../../src/paper/stencil.ts';
 import { tagPage } from '../../src/paper/tags.ts';
+import { handoutDesk } from '../../src/sheets/handouts/handoutPages.ts';
 import { workshopStack } from '../../src/sheets/handouts/workshopStack.ts';
 import { lint } from '../pdfLint/lint.ts';
 import { readPdf } from '../paper/readPdf.ts';
 import { scriptNames } from '../paper/scriptNames.ts';
-import { deskFor, isPrinted, printedResults } from './handoutDesk.ts';
+import { cells, deskFor, isPrinted, printedResults } from './handoutDesk.ts';
 import { faultsOf, press } from './laidOut.ts';
 
 /** The page as it is printed: what everybody has, and this person's words. */
@@ -68,6 +69,36 @@ describe('every handout', () => {
       for await (const part of press.toStackPdf((await workshopStack(desk, kind)).print)) parts.push(part);
       expect((await lint(new Uint8Array(Buffer.concat(parts)))).findings, kind).toEqual([]);
     }
+  }, 120_000);
+});
+
+describe('a layout that many share', () => {
+  const own = (pages: readonly Filled[]) =>
+    pages.map(({ stencil, words: set }) => ({ items: stencil.page.items, set }));
+
+  test('is the same whoever is printed first, and where it was kept from an earlier print', async () => {
+    const kept = new Map<string, readonly Page[]>();
+    const shelf = {
+      kept: async (shape: string) => structuredClone(kept.get(shape) ?? null),
+      keep: async (shape: string, pages: readonly Page[]) => void kept.set(shape, pages),
+    };
+    const inputs = names.map((_, at) => deskFor(names).handoutOf(at));
+    for (const view of ['blank', 'key'] as const) {
+      const [forwards, backwards, again] = [
+        handoutDesk(press, shelf),
+        handoutDesk(press),
+        handoutDesk(press, shelf),
+      ];
+      const first = [];
+      for (const input of inputs) first.push(own(await forwards(input, view)));
+      const last = [];
+      for (const input of [...inputs].reverse()) last.unshift(own(await backwards(input, view)));
+      expect(last).toEqual(first);
+      const later = [];
+      for (const input of inputs) later.push(own(await again(input, view)));
+      expect(later).toEqual(first);
+    }
+    expect(kept.size).toBeGreaterThan(cells.length);
   }, 120_000);
 });
 
