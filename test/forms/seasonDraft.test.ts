@@ -134,6 +134,14 @@ describe('a season in the form', () => {
     );
   });
 
+  test('shows its months in the units of the form', () => {
+    const months = Array.from({ length: 12 }, (_, month) => month * 2.5);
+    const us = { ...school, sheet: { paper: 'Letter', units: 'us' }, water_degC: months } as const;
+    expect(textAt(draftOf(us), ['water_degC', 4])).toBe('50');
+    expect(textAt(inUnits(draftOf(us), 'metric'), ['water_degC', 4])).toBe('10');
+    expect(textAt(inUnits(draftOf({ ...us, sheet: school.sheet }), 'us'), ['water_degC', 11])).toBe('81.5');
+  });
+
   test.each(content.turnovers.map(({ id, raw }) => [id, raw] as const))(
     'plans %s as its file does',
     (_, raw) => {

@@ -94,8 +94,14 @@ describe('pulses', () => {
       { from: '2031-03-23', amount: 2 },
       { from: '2031-03-24', amount: 3 },
     ];
-    const all = [{ from: '2031-04-10', to: '2031-04-09', times: 2 }];
-    expect(told(season({ own, all }))).toEqual(['wishes.0.pulses.1.from weekTwice', 'pulses.0.to dayOrder']);
+    const all = [
+      { from: '2031-04-10', to: '2031-04-09', times: 2 },
+      { from: '2031-03-31', times: 2 },
+      { from: '2031-04-06', times: 3 },
+    ];
+    expect(told(season({ own, all }))).toEqual([
+      ...['wishes.0.pulses.1.from weekTwice', 'pulses.0.to dayOrder', 'pulses.2.from weekTwice'],
+    ]);
   });
 });
 

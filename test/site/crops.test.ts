@@ -1,8 +1,8 @@
 /** The crops page in a real browser: a season is planned, changed, refused, kept and taken away. */
 import ICAL from 'ical.js';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readPdf } from '../paper/readPdf.ts';
+import { lines, openNorth, planned, status } from './cropsVisit.ts';
 import { downloaded, openSite, type Site } from './visit.ts';
 
 let site: Site;
@@ -15,27 +15,9 @@ afterAll(async () => {
   await site?.close();
 });
 
-const status = '[role="status"]';
-
-async function planned(page: Page): Promise<void> {
-  await page.locator(status, { hasText: 'This is the plan.' }).waitFor({ timeout: 60_000 });
-}
-
-async function openNorth(): Promise<Awaited<ReturnType<Site['visit']>>> {
-  const visit = await site.visit('/crops/');
-  await visit.page.getByRole('button', { name: 'The north yard' }).click();
-  await visit.page.locator(status, { hasText: 'Working it out' }).waitFor();
-  await planned(visit.page);
-  return visit;
-}
-
-async function lines(page: Page): Promise<string> {
-  return (await page.locator('.output').textContent()) ?? '';
-}
-
 describe('a season', () => {
   test('is shown as a calendar, with what it gives and how good the plan is', async () => {
-    const { page, complaints, abroad, close } = await openNorth();
+    const { page, complaints, abroad, close } = await openNorth(site);
     const text = await lines(page);
     expect(text).toMatch(/Picking: (no plan meets more of your wishes|at most [\d.]+\s% of what is missing)/);
     expect(text).toMatch(/Head lettuce: \d+ heads of \d+ heads that were asked for/);
@@ -49,7 +31,7 @@ describe('a season', () => {
   }, 90_000);
 
   test('changes with what is typed, and is kept on the device', async () => {
-    const { page, close } = await openNorth();
+    const { page, close } = await openNorth(site);
     const before = await lines(page);
     await page.getByLabel('Each week').first().fill('0.5');
     await page.locator(status, { hasText: 'Working it out' }).waitFor();
@@ -62,7 +44,7 @@ describe('a season', () => {
   }, 120_000);
 
   test('that cannot be is refused at its fields, all at once, and the last plan stays in sight', async () => {
-    const { page, close } = await openNorth();
+    const { page, close } = await openNorth(site);
     await page.getByLabel('Last day', { exact: true }).first().fill('2030-01-01');
     await page.getByLabel('Length inside').first().fill('long');
     const alert = page.getByRole('alert');
@@ -76,7 +58,7 @@ describe('a season', () => {
   }, 90_000);
 
   test('goes home as paper and into the phone', async () => {
-    const { page, close } = await openNorth();
+    const { page, close } = await openNorth(site);
     const jobs = await downloaded(page, 'Weekly job list');
     expect((await readPdf(jobs.bytes)).pages.length).toBeGreaterThan(1);
     const { name, bytes } = await downloaded(page, 'For the phone (iCalendar)');

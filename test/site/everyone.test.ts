@@ -1,12 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { BrowserContextOptions, Page } from 'playwright-core';
+import type { BrowserContextOptions } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readPdf } from '../paper/readPdf.ts';
+import { objections } from './objections.ts';
 import { current, openSite, type Site, stale } from './visit.ts';
-
-const axeFile = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
-const axe = readFileSync(axeFile, 'utf8');
 
 let site: Site;
 
@@ -17,19 +13,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await site?.close();
 });
-
-type AxeRun = {
-  readonly violations: readonly { readonly id: string; readonly nodes: readonly { html: string }[] }[];
-};
-
-/** What the rules for accessible pages object to. Evaluated from outside, so the page's own policy stays. */
-async function objections(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe);
-  const { violations } = await page.evaluate(() =>
-    (window as unknown as { axe: { run: () => Promise<AxeRun> } }).axe.run(),
-  );
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
 
 const phone: BrowserContextOptions = { viewport: { width: 320, height: 640 } };
 const pages = ['/', '/planner/', '/crops/', '/class/', '/check/', '/care/', '/glossary/', '/sources/'];

@@ -56,7 +56,9 @@ function InTheWay({ content: { catalogue }, desk }: PageProps) {
   return (
     <div role="alert">
       <p>{say(catalogue, 'crops.wrong')}</p>
-      {failure === '' ? null : <p class="trouble wrong">{failure}</p>}
+      {failure === '' ? null : (
+        <p class="trouble wrong">{say(catalogue, 'crops.failed', { message: failure })}</p>
+      )}
       <ProblemSummary />
     </div>
   );

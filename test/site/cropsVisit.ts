@@ -1,0 +1,28 @@
+/** The crops page with a season open, and what to wait for on it. */
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import type { Site, Visit } from './visit.ts';
+
+export const status = '[role="status"]';
+
+/** Waits for a plan that is worked out to its end. */
+export async function planned(page: Page): Promise<void> {
+  await page.locator(status, { hasText: 'This is the plan.' }).waitFor({ timeout: 60_000 });
+}
+
+/** Waits for the plan of what was just typed. */
+export async function plannedAnew(page: Page): Promise<void> {
+  await page.locator(status, { hasText: 'Working it out' }).waitFor();
+  await planned(page);
+}
+
+export async function openNorth(site: Site, options: BrowserContextOptions = {}): Promise<Visit> {
+  const visit = await site.visit('/crops/', options);
+  await visit.page.getByRole('button', { name: 'The north yard' }).click();
+  await plannedAnew(visit.page);
+  return visit;
+}
+
+/** All that the page says of the season. */
+export async function lines(page: Page): Promise<string> {
+  return (await page.locator('.output').textContent()) ?? '';
+}
