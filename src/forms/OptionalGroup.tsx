@@ -3,8 +3,8 @@ import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import { anyTyped, type Place } from './draft.ts';
 import { GroupTroubles } from './fields.tsx';
-import { formWords, idOf, useFields } from './form.ts';
-import { planner } from './words.ts';
+import { idOf, useFields } from './form.ts';
+import { formWords, planner } from './words.ts';
 
 type GroupProps = {
   readonly place: Place;

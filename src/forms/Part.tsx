@@ -2,7 +2,8 @@
 import type { ComponentChildren } from 'preact';
 import type { Place } from './draft.ts';
 import { GroupTroubles } from './fields.tsx';
-import { formWords, idOf, useFields } from './form.ts';
+import { idOf, useFields } from './form.ts';
+import { formWords } from './words.ts';
 
 export type PartProps = {
   /** Its words under `groups`, and its place in the draft where none is told. */

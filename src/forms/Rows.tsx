@@ -4,7 +4,8 @@ import type { ComponentChildren } from 'preact';
 import { listAt, type Place, type Tree } from './draft.ts';
 import { GroupTroubles } from './fields.tsx';
 import { focusOn } from './focusOn.ts';
-import { formWords, idOf, useFields } from './form.ts';
+import { idOf, useFields } from './form.ts';
+import { formWords } from './words.ts';
 
 type RowsProps = {
   readonly place: Place;

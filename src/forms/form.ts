@@ -1,19 +1,14 @@
 /** What every field of a form needs to know, handed down once. */
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { Catalogue } from '../wording/catalogue.ts';
-import { hasSentence, say } from '../wording/catalogue.ts';
 import type { UnitSystem } from '../wording/quantity.ts';
 import type { Draft, Fields, Place, Tree } from './draft.ts';
 import type { PlannerContent } from './messages.ts';
 import type { Trouble } from './troubles.ts';
-import type { Block } from './words.ts';
+import type { Words } from './words.ts';
 
 /** What the fields of any form have in common. */
-export type FieldForm = {
-  readonly catalogue: Catalogue;
-  /** Where its words stand in the catalogue. */
-  readonly block: Block;
+export type FieldForm = Words & {
   readonly draft: Fields;
   readonly units: UnitSystem;
   readonly troubles: readonly Trouble[];
@@ -46,16 +41,6 @@ export function useForm(): Form {
   const form = useContext(Current);
   if (form === null) throw new Error('a field stands outside the form');
   return form;
-}
-
-/** A sentence of this form; of the planner, where forms share it. */
-export function formWords(
-  { catalogue, block }: FieldForm,
-  key: string,
-  values: Readonly<Record<string, string>> = {},
-): string {
-  const own = `${block}.${key}`;
-  return say(catalogue, hasSentence(catalogue, own) ? own : `planner.${key}`, values);
 }
 
 /** The id of a field or of a group of fields. */

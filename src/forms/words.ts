@@ -1,6 +1,6 @@
 /** The words of a form: labels and how-to of a field, and every other sentence of the planner. */
 import type { Catalogue } from '../wording/catalogue.ts';
-import { say } from '../wording/catalogue.ts';
+import { hasSentence, say } from '../wording/catalogue.ts';
 import { fieldWords, withMonth } from '../wording/problemField.ts';
 import type { Place } from './draft.ts';
 
@@ -12,10 +12,22 @@ export function planner(
   return say(catalogue, `planner.${key}`, values);
 }
 
-/** Whose words they are. */
-export type Block = 'planner' | 'crops' | 'class';
+/** Where a form has its words. */
+export type Words = {
+  readonly catalogue: Catalogue;
+  /** Its part of the catalogue. */
+  readonly block: 'planner' | 'crops' | 'class';
+};
 
-type Words = { readonly catalogue: Catalogue; readonly block: Block };
+/** A sentence of this form; of the planner, where forms share it. */
+export function formWords(
+  { catalogue, block }: Words,
+  key: string,
+  values: Readonly<Record<string, string>> = {},
+): string {
+  const own = `${block}.${key}`;
+  return say(catalogue, hasSentence(catalogue, own) ? own : `planner.${key}`, values);
+}
 
 export function labelOf(place: Place, { catalogue, block }: Words): string {
   const label = longest([block, 'labels'], namesOf(place), catalogue) ?? fieldWords(place, catalogue).name;

@@ -22,6 +22,15 @@ export async function openNorth(site: Site, options: BrowserContextOptions = {})
   return visit;
 }
 
+/** The north yard up to the end of June, which is planned in a moment. */
+export async function openSpring(site: Site, options: BrowserContextOptions = {}): Promise<Visit> {
+  const visit = await site.visit('/crops/', options);
+  await visit.page.getByRole('button', { name: 'The north yard' }).click();
+  await visit.page.getByLabel('Last day', { exact: true }).fill('2031-06-29');
+  await plannedAnew(visit.page);
+  return visit;
+}
+
 /** All that the page says of the season. */
 export async function lines(page: Page): Promise<string> {
   return (await page.locator('.output').textContent()) ?? '';

@@ -1,10 +1,10 @@
 /** @jsxImportSource preact */
 import { type Place, textAt } from '../draft.ts';
 import { GroupTroubles } from '../fields.tsx';
-import { type FieldForm, formWords, idOf, useFields } from '../form.ts';
+import { type FieldForm, idOf, useFields } from '../form.ts';
 import { troublesAt } from '../troubles.ts';
 import { signOf } from '../typedNumber.ts';
-import { labelOf } from '../words.ts';
+import { formWords, labelOf } from '../words.ts';
 import { say } from '../../wording/catalogue.ts';
 
 type TableProps = {

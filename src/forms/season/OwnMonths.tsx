@@ -3,11 +3,12 @@ import { CheckBox } from '../CheckBox.tsx';
 import { anyTyped, textAt, withTree } from '../draft.ts';
 import { treeOf } from '../draftOf.ts';
 import { NumberField, TextField } from '../fields.tsx';
-import { formWords, idOf } from '../form.ts';
+import { idOf } from '../form.ts';
 import { monthsOf } from '../../schemas/climate.ts';
 import { MonthTable } from './MonthTable.tsx';
 import { useSeason } from './seasonContext.ts';
 import type { SeasonDraft } from './seasonDraft.ts';
+import { formWords } from '../words.ts';
 
 /** Temperatures of the person's own, which begin as those of the climate that was chosen. */
 export function OwnMonths() {

@@ -2,13 +2,14 @@
 /** What came differently in a season, so that the rest of it is planned again. */
 import { CheckBox } from '../CheckBox.tsx';
 import { DayField, GroupTroubles } from '../fields.tsx';
-import { formWords, idOf } from '../form.ts';
+import { idOf } from '../form.ts';
 import { More } from '../OptionalGroup.tsx';
 import { Rows } from '../Rows.tsx';
 import { today } from '../today.ts';
 import { useSeason } from './seasonContext.ts';
 import { againFrom, failedIn, withFailed } from './seasonDraft.ts';
 import type { SowingShown } from './seasonMessages.ts';
+import { formWords } from '../words.ts';
 
 type AgainProps = {
   readonly sowings: readonly SowingShown[];
