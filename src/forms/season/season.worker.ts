@@ -73,14 +73,19 @@ async function planAgain({ turn, planned, change: raw, day }: Ask<'again'>): Pro
   tell({ kind: 'done', turn });
 }
 
-/** The plan stays as it is, whatever the form says by now; paper, units and labels are those of the form. */
-async function showAgain({ turn, planned, raw, day }: Ask<'show'>): Promise<void> {
+/**
+ * The plan stays as it is; paper, units and labels are those of the form. One that nobody keeps to is planned anew where
+ * more is known of its crops and its place than when it was made.
+ */
+async function showAgain({ turn, planned, held, raw, day }: Ask<'show'>): Promise<void> {
   const { crops, climates } = started();
   const result = toTurnover(raw, { crops, climates });
   if ('problems' in result) {
     await show(turn, planned, day);
     return tell({ kind: 'problems', turn, problems: result.problems });
   }
+  const isOld = JSON.stringify(result.task) !== JSON.stringify(planned.plan.task);
+  if (held === 'no' && isOld) return plan({ kind: 'plan', turn, raw, day });
   const { sheet, labels } = result.raw;
   await show(turn, { ...planned, file: { ...planned.file, sheet, labels } }, day);
   tell({ kind: 'done', turn });

@@ -98,7 +98,7 @@ export function startDesk(
   function show({ planned, draft, held }: Hand): void {
     coming = { draft, held, as: 'known', came: 'no' };
     waitNoMore();
-    room.show(planned, rawOf(view.draft), today());
+    room.show({ planned, held }, rawOf(view.draft), today());
   }
 
   function plan(): void {
@@ -158,14 +158,14 @@ export function startDesk(
 
   function done(worked: Hand['worked']): void {
     const { hand } = view;
-    const typedMeanwhile =
-      origin !== null && JSON.stringify(rawOf(origin.draft)) !== JSON.stringify(rawOf(view.draft));
+    const wasAgain = origin !== null;
     origin = null;
     if (hand === null) return;
     const next = coming.as === 'known' ? hand : { ...hand, worked };
     set({ hand: next, state: timer === undefined ? stateOf(next) : 'working' });
     keep();
-    if (typedMeanwhile) work();
+    // What was typed meanwhile, or stood in the way before, is looked at now.
+    if (wasAgain) work();
   }
 
   function stateOf(hand: Hand): SeasonView['state'] {
@@ -188,8 +188,9 @@ export function startDesk(
 
   function restore(was: SeasonView, more: Pick<SeasonView, 'troubles' | 'failure'>): void {
     const typed = coming.came === 'yes' ? withChangeOf(view.draft, was.draft) : view.draft;
+    const ofForm = was.troubles.filter(({ place }) => place[0] !== 'again');
     origin = null;
-    set({ ...was, ...more });
+    set({ ...was, ...more, troubles: [...ofForm, ...more.troubles] });
     type(typed);
   }
 

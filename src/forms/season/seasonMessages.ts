@@ -38,7 +38,7 @@ export type SeasonAsk =
   /** The rest of a plan once more, after what came differently. */
   | (OfPlan & { readonly kind: 'again'; readonly change: unknown })
   /** A plan that is there already, for the paper and the units of the form. */
-  | (OfPlan & { readonly kind: 'show'; readonly raw: unknown })
+  | (OfPlan & { readonly kind: 'show'; readonly held: 'yes' | 'no'; readonly raw: unknown })
   | (OfPlan & { readonly kind: 'make'; readonly file: SeasonFile });
 
 type OfPlan = { readonly turn: number; readonly planned: Planned; readonly day: string };

@@ -1,11 +1,12 @@
 /** The page's side of the worker. A plan that is still worked out when another is wanted is stopped with its worker. */
 import type { MadeFile } from '../messages.ts';
+import type { Hand } from './hand.ts';
 import type { Planned, SeasonAsk, SeasonContent, SeasonFile, SeasonTold } from './seasonMessages.ts';
 
 export type SeasonRoom = {
   readonly plan: (raw: unknown, day: string) => void;
   readonly again: (planned: Planned, change: unknown, day: string) => void;
-  readonly show: (planned: Planned, raw: unknown, day: string) => void;
+  readonly show: (of: Pick<Hand, 'planned' | 'held'>, raw: unknown, day: string) => void;
   /** Stops what is worked out; what is shown stays. */
   readonly stop: () => void;
   readonly make: (planned: Planned, file: SeasonFile, day: string) => Promise<MadeFile>;
@@ -52,7 +53,7 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
     stop,
     plan: (raw, day) => ask((mine) => ({ kind: 'plan', turn: mine, raw, day })),
     again: (planned, change, day) => ask((mine) => ({ kind: 'again', turn: mine, planned, change, day })),
-    show: (planned, raw, day) => ask((mine) => ({ kind: 'show', turn: mine, planned, raw, day })),
+    show: (of, raw, day) => ask((mine) => ({ kind: 'show', turn: mine, ...of, raw, day })),
     make: (planned, file, day) => {
       made -= 1;
       const mine = made;
