@@ -1,20 +1,25 @@
 /** Planning again: a sowing that failed, a week that was missed, and nothing that stands is moved. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { clockFor } from '../../src/core/turnover/clock.ts';
 import { faultsIn } from '../../src/core/turnover/faults.ts';
 import type { Sowing, TurnoverPlan } from '../../src/core/turnover/turnover.ts';
 import { replans, turnoverPlans } from '../../src/core/turnover/turnoverPlan.ts';
 import { nodeSolver } from '../../src/solver/node.ts';
 import { fixedGrowth, tasks } from './tasks.ts';
 
-const means = { grows: fixedGrowth, solver: await nodeSolver(), most_s: 1 };
+const solver = await nodeSolver();
+const means = () => ({
+  ...{ grows: fixedGrowth, solver },
+  clock: clockFor(() => performance.now() / 1000, 1),
+});
 
 const some = tasks({ crops: 4, weeks: 20, places: 30, most: 8 })
-  .map((task) => [...turnoverPlans(task, means)].at(-1) as TurnoverPlan)
+  .map((task) => [...turnoverPlans(task, means())].at(-1) as TurnoverPlan)
   .filter(({ sowings }) => sowings.length > 2);
 
 function again(plan: TurnoverPlan, change: Parameters<typeof replans>[1]): TurnoverPlan {
-  const last = [...replans(plan, change, means)].at(-1);
+  const last = [...replans(plan, change, means())].at(-1);
   if (last === undefined) throw new Error('no plan');
   return last;
 }

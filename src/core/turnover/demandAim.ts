@@ -1,6 +1,7 @@
 /** First: as many wishes met as there can be. */
 import type { Aim } from './aim.ts';
 import { type Counts, pickedUnits, worthMet } from './counts.ts';
+import type { Desk } from './desk.ts';
 import type { Model } from './model.ts';
 import { unitsByStep, unitsFor, worthIn } from './need.ts';
 import type { Entry } from './rows.ts';
@@ -8,13 +9,12 @@ import type { Season } from './season.ts';
 
 /**
  * Wishes that are left unmet, by what they are worth.
- * @param season the season
- * @param model its programme
+ * @param desk the programme
  * @returns the aim
  * @valid every season
  * @source commonPractice
  */
-export function demandAim(season: Season, model: Model): Aim {
+export function demandAim({ season, model }: Desk): Aim {
   const all = season.needs.flat().reduce((sum, need) => sum + worthIn(need, unitsFor(need)), 0);
   return {
     name: 'demand',

@@ -30,6 +30,9 @@ export function SeasonResult({ catalogue, shown, state, making, stop, download }
       ) : null}
       {shown === null ? null : (
         <>
+          {shown.stages.length === 0 ? (
+            <p class="draft">{say(catalogue, `crops.draft.${state === 'working' ? 'working' : 'left'}`)}</p>
+          ) : null}
           <Calendar catalogue={catalogue} shown={shown} />
           <List
             title={say(catalogue, 'crops.stages')}

@@ -1,7 +1,7 @@
-/** What the crops page and its worker say to each other. Plain data, so that it can be handed over. */
+/** What the crops page and its two workers say to each other: one draws and makes files, the other solves. Plain data, so that it can be handed over. */
 import type { Problem } from '../../core/problem.ts';
 import type { Crop } from '../../core/crops/crop.ts';
-import type { Stage } from '../../core/turnover/turnover.ts';
+import type { Stage, TurnoverPlan, TurnoverTask } from '../../core/turnover/turnover.ts';
 import type { ClimateFile } from '../../schemas/climate.ts';
 import type { SourceFile } from '../../schemas/source.ts';
 import type { TermFile } from '../../schemas/term.ts';
@@ -26,22 +26,52 @@ export type SeasonFile = TurnoverSheetId | 'ics' | 'csv';
 export type SeasonAsk =
   | { readonly kind: 'start'; readonly content: SeasonContent }
   | { readonly kind: 'plan'; readonly turn: number; readonly raw: unknown; readonly day: string }
+  /** A better plan of the same season; what is still drawn of the one before is dropped. */
+  | { readonly kind: 'draw'; readonly turn: number; readonly number: number; readonly plan: TurnoverPlan }
   | { readonly kind: 'make'; readonly turn: number; readonly file: SeasonFile };
 
-/** A plan as the page shows it: sentences, and the pages of its calendar as pictures. */
-export type SeasonShown = {
+/** A plan as the page shows it, in sentences. */
+export type SeasonWords = {
   readonly crops: readonly string[];
   readonly short: readonly string[];
   readonly notes: readonly string[];
+  /** None yet of a first draft. */
   readonly stages: readonly Stage[];
-  readonly sides: readonly Side[];
   readonly files: readonly { readonly id: SeasonFile; readonly name: string }[];
 };
 
+/** The same with the pages of its calendar as pictures. */
+export type SeasonShown = SeasonWords & { readonly sides: readonly Side[] };
+
 export type SeasonTold = { readonly turn: number } & (
   | { readonly kind: 'problems'; readonly problems: readonly Problem[] }
-  | { readonly kind: 'shown'; readonly shown: SeasonShown }
+  /** What was typed is whole: this is to be solved. */
+  | { readonly kind: 'task'; readonly task: TurnoverTask }
+  /** A plan in words, and the first page of its calendar; null where nothing grows. */
+  | { readonly kind: 'shown'; readonly shown: SeasonWords; readonly side: Side | null }
+  /** The other pages, one by one. */
+  | { readonly kind: 'side'; readonly index: number; readonly side: Side }
+  /** That was the last page; the first draft has number 0. */
+  | { readonly kind: 'drawn'; readonly number: number; readonly sides: number }
   | { readonly kind: 'done' }
   | { readonly kind: 'made'; readonly made: MadeFile }
+  | { readonly kind: 'failed'; readonly message: string }
+);
+
+export type SolvingAsk =
+  | { readonly kind: 'start'; readonly compiled: WebAssembly.Module }
+  /** The solver did not load. */
+  | { readonly kind: 'fail'; readonly message: string }
+  | {
+      readonly kind: 'solve';
+      readonly turn: number;
+      readonly task: TurnoverTask;
+      /** Seconds that it may take. */
+      readonly most_s: number;
+    };
+
+export type SolvingTold = { readonly turn: number } & (
+  | { readonly kind: 'solved'; readonly plan: TurnoverPlan }
+  | { readonly kind: 'done' }
   | { readonly kind: 'failed'; readonly message: string }
 );

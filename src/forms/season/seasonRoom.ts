@@ -1,6 +1,19 @@
-/** The page's side of the worker. A plan that is still worked out when another is wanted is stopped with its worker. */
+/**
+ * The page's side of its workers. One draws, and shows a first draft before the other solves; whoever solves is stopped
+ * with its worker, and another one stands ready at once.
+ */
+import type { TurnoverTask } from '../../core/turnover/turnover.ts';
+import { compiledSolver } from '../../solver/compiled.ts';
+import { loaded } from '../loaded.ts';
 import type { MadeFile } from '../messages.ts';
-import type { SeasonContent, SeasonFile, SeasonTold } from './seasonMessages.ts';
+import type {
+  SeasonAsk,
+  SeasonContent,
+  SeasonFile,
+  SeasonTold,
+  SolvingAsk,
+  SolvingTold,
+} from './seasonMessages.ts';
 
 export type SeasonRoom = {
   readonly plan: (raw: unknown, day: string) => void;
@@ -9,33 +22,102 @@ export type SeasonRoom = {
   readonly make: (file: SeasonFile) => Promise<MadeFile>;
 };
 
+/** Seconds from asking to the last plan, the first draft included; and those that solving has in any case. */
+const whole_s = 8.5;
+const least_s = 4;
+
+const now_s = () => performance.now() / 1000;
+
 export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => void): SeasonRoom {
   let turn = 0;
   /** Files are counted below zero, so that they are no plan's turn. */
   let made = 0;
-  let busy: 'yes' | 'no' = 'no';
+  /** drafting: a first draft comes before; `task` is what waits for it. */
+  let state: 'idle' | 'drafting' | 'solving' | 'solved' = 'idle';
+  let task: TurnoverTask | null = null;
+  let asked_s = 0;
+  /** How many plans of this turn were handed to whoever draws, after the draft. */
+  let plans = 0;
+  let drawn = 0;
   let waiting: { readonly turn: number; readonly told: (told: SeasonTold) => void } | null = null;
-  let worker = hired();
+  const theCode = loaded(compiledSolver);
+  const drawer = new Worker(new URL('./season.worker.ts', import.meta.url), { type: 'module' });
+  drawer.onmessage = ({ data }: MessageEvent<SeasonTold>) => {
+    if (waiting?.turn === data.turn) waiting.told(data);
+    else if (data.turn === turn) hearDrawer(data);
+  };
+  drawer.onerror = ({ message }) => fail(message);
+  askDrawer({ kind: 'start', content });
+  let solver = hired();
+
+  function askDrawer(ask: SeasonAsk): void {
+    drawer.postMessage(ask);
+  }
+
+  function askSolver(worker: Worker, ask: SolvingAsk): void {
+    worker.postMessage(ask);
+  }
 
   function hired(): Worker {
-    const fresh = new Worker(new URL('./season.worker.ts', import.meta.url), { type: 'module' });
-    fresh.onmessage = ({ data }: MessageEvent<SeasonTold>) => {
-      if (waiting?.turn === data.turn) waiting.told(data);
-      else if (data.turn === turn) {
-        if (data.kind !== 'shown') busy = 'no';
-        hear(data);
-      }
+    const fresh = new Worker(new URL('./solving.worker.ts', import.meta.url), { type: 'module' });
+    fresh.onmessage = ({ data }: MessageEvent<SolvingTold>) => {
+      if (data.turn === turn) hearSolver(data);
     };
-    fresh.onerror = ({ message }) => hear({ kind: 'failed', turn, message });
-    fresh.postMessage({ kind: 'start', content });
+    fresh.onerror = ({ message }) => fail(message);
+    theCode().then(
+      (compiled) => askSolver(fresh, { kind: 'start', compiled }),
+      (error: unknown) => askSolver(fresh, { kind: 'fail', message: String(error) }),
+    );
     return fresh;
   }
 
+  function hearDrawer(told: SeasonTold): void {
+    if (told.kind === 'task') task = told.task;
+    else if (told.kind === 'failed') fail(told.message);
+    else hear(told);
+    if (told.kind === 'problems') state = 'idle';
+    if (told.kind === 'shown' && state === 'drafting') solve();
+    if (told.kind === 'drawn') {
+      drawn = told.number;
+      tellDone();
+    }
+  }
+
+  /** Not before the draft is on the screen: on a small machine one would keep the other from it. */
+  function solve(): void {
+    if (task === null) return;
+    state = 'solving';
+    const most_s = Math.max(least_s, asked_s + whole_s - now_s());
+    askSolver(solver, { kind: 'solve', turn, task, most_s });
+  }
+
+  function hearSolver(told: SolvingTold): void {
+    if (told.kind === 'failed') fail(told.message);
+    else if (told.kind === 'solved') {
+      plans += 1;
+      askDrawer({ kind: 'draw', turn, number: plans, plan: told.plan });
+    } else {
+      state = 'solved';
+      tellDone();
+    }
+  }
+
+  function tellDone(): void {
+    if (state === 'solved' && drawn === plans) hear({ kind: 'done', turn });
+  }
+
+  function fail(message: string): void {
+    const failed = turn;
+    stop();
+    hear({ kind: 'failed', turn: failed, message });
+  }
+
   function stop(): void {
-    if (busy === 'no') return;
-    worker.terminate();
-    worker = hired();
-    busy = 'no';
+    if (state === 'solving') {
+      solver.terminate();
+      solver = hired();
+    }
+    state = 'idle';
     turn += 1;
   }
 
@@ -43,9 +125,12 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
     stop,
     plan: (raw, day) => {
       stop();
-      turn += 1;
-      busy = 'yes';
-      worker.postMessage({ kind: 'plan', turn, raw, day });
+      state = 'drafting';
+      asked_s = now_s();
+      task = null;
+      plans = 0;
+      drawn = 0;
+      askDrawer({ kind: 'plan', turn, raw, day });
     },
     make: (file) => {
       made -= 1;
@@ -59,7 +144,7 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
             else refuse(new Error(told.kind === 'failed' ? told.message : told.kind));
           },
         };
-        worker.postMessage({ kind: 'make', turn: mine, file });
+        askDrawer({ kind: 'make', turn: mine, file });
       });
     },
   };

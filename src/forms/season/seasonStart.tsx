@@ -4,6 +4,7 @@ import { render } from 'preact';
 import type { Problem } from '../../core/problem.ts';
 import { say } from '../../wording/catalogue.ts';
 import { problemSentence } from '../../wording/problem.ts';
+import type { Side } from '../messages.ts';
 import { workOffline } from '../offline.ts';
 import { saveFile } from '../saveFile.ts';
 import { today } from '../today.ts';
@@ -24,15 +25,16 @@ if (place) await start(place);
 async function start(into: HTMLElement): Promise<void> {
   const { catalogue, seasons } = content;
   const [example] = Object.values(seasons);
-  let draft: SeasonDraft | null = (await takeSeason()) ?? (example ? draftOf(example) : null);
-  if (draft === null) return;
+  let draft: SeasonDraft | null = null;
   let problems: readonly Problem[] = [];
   let shown: SeasonShown | null = null;
   let state: 'working' | 'current' | 'stale' | 'stopped' = 'working';
   let making: SeasonFile | null = null;
   let failure = '';
   let timer: ReturnType<typeof setTimeout> | undefined;
+  // What draws and what solves is fetched while nobody waits for it yet.
   const room = seasonRoom(content, hear);
+  draft = (await takeSeason()) ?? (example ? draftOf(example) : null);
   plan();
   show();
   await workOffline(into.dataset['base'] ?? '/', () => undefined);
@@ -43,9 +45,14 @@ async function start(into: HTMLElement): Promise<void> {
       state = 'stale';
     }
     if (told.kind === 'shown') {
-      shown = told.shown;
+      // Pages of the plan before stay until those of this one take their places.
+      const others = shown?.sides.slice(1) ?? [];
+      shown = { ...told.shown, sides: told.side === null ? [] : [told.side, ...others] };
       problems = [];
     }
+    if (told.kind === 'side' && shown !== null) shown = withSide(shown, told.index, told.side);
+    if (told.kind === 'drawn' && shown !== null)
+      shown = { ...shown, sides: shown.sides.slice(0, told.sides) };
     if (told.kind === 'done') state = 'current';
     if (told.kind === 'failed') {
       failure = told.message;
@@ -54,11 +61,11 @@ async function start(into: HTMLElement): Promise<void> {
     show();
   }
 
-  function change(next: SeasonDraft): void {
+  function change(next: SeasonDraft, after = pause): void {
     draft = next;
     state = 'working';
     clearTimeout(timer);
-    timer = setTimeout(plan, pause);
+    timer = setTimeout(plan, after);
     keepSeason(next).catch(() => undefined);
     show();
   }
@@ -122,8 +129,12 @@ async function start(into: HTMLElement): Promise<void> {
 
   function open(id: string): void {
     const file = Object.hasOwn(seasons, id) ? seasons[id] : undefined;
-    if (file) change(draftOf(file));
+    if (file) change(draftOf(file), 0);
   }
+}
+
+function withSide(shown: SeasonShown, index: number, side: Side): SeasonShown {
+  return { ...shown, sides: [...shown.sides.slice(0, index), side, ...shown.sides.slice(index + 1)] };
 }
 
 function Examples({ open }: { readonly open: (id: string) => void }) {

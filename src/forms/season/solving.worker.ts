@@ -1,0 +1,43 @@
+/** Solves beside the crops page: a season comes in, a plan goes out after each stage. It is stopped by ending it. */
+import type { Crop } from '../../core/crops/crop.ts';
+import { grown } from '../../core/crops/growth.ts';
+import { clockFor } from '../../core/turnover/clock.ts';
+import { turnoverPlans } from '../../core/turnover/turnoverPlan.ts';
+
+import { browserSolver } from '../../solver/browser.ts';
+import type { SolvingAsk, SolvingTold } from './seasonMessages.ts';
+
+const now_s = () => performance.now() / 1000;
+
+let start: (ask: SolvingAsk) => void = () => undefined;
+const theSolver = new Promise<SolvingAsk>((resolve) => {
+  start = resolve;
+}).then((ask) => {
+  if (ask.kind === 'start') return browserSolver(ask.compiled);
+  throw new Error(ask.kind === 'fail' ? ask.message : 'the solver was not started');
+});
+// Whoever asks for a plan hears of it.
+theSolver.catch(() => undefined);
+
+self.onmessage = ({ data: ask }: MessageEvent<SolvingAsk>) => {
+  if (ask.kind !== 'solve') start(ask);
+  else
+    solve(ask).catch((error: unknown) => {
+      const message = error instanceof Error ? error.message : String(error);
+      tell({ kind: 'failed', turn: ask.turn, message });
+    });
+};
+
+function tell(told: SolvingTold): void {
+  self.postMessage(told);
+}
+
+type Solve = Extract<SolvingAsk, { readonly kind: 'solve' }>;
+
+async function solve({ turn, task, most_s }: Solve): Promise<void> {
+  const clock = clockFor(now_s, most_s);
+  const solver = await theSolver;
+  const grows = (crop: Crop, sow_d: number) => grown(crop, task.place, sow_d);
+  for (const plan of turnoverPlans(task, { grows, solver, clock })) tell({ kind: 'solved', turn, plan });
+  tell({ kind: 'done', turn });
+}

@@ -1,0 +1,57 @@
+/**
+ * The crop turnover planner on its standard case, a year of twelve crops wanted weekly on 8 m2: in Node and on the
+ * finished page in real Chromium, each as a process of its own. `--season` names another season, or `all`; `--rounds N`.
+ */
+import { spawnSync } from 'node:child_process';
+import { parseArgs } from 'node:util';
+import { readContent } from '../../../src/schemas/readContent.ts';
+import type { Measured } from './measured.ts';
+
+const { values: told } = parseArgs({
+  allowPositionals: true,
+  options: {
+    season: { type: 'string', default: 'twelve-crops' },
+    rounds: { type: 'string', default: '3' },
+    only: { type: 'string' },
+  },
+});
+
+const { content } = await readContent('content');
+const ids = content.turnovers.map(({ id }) => id).filter((id) => told.season === 'all' || id === told.season);
+if (ids.length === 0) throw new Error(`there is no season ${told.season}`);
+const runtimes = (['node', 'chromium'] as const).filter(
+  (one) => told.only === undefined || told.only === one,
+);
+
+for (const id of ids)
+  for (const runtime of runtimes) {
+    const rounds = Array.from({ length: Number(told.rounds) }, () => run(runtime, id));
+    // The median round as a whole, so that its figures belong together.
+    const median = rounds.sort((a, b) => a.whole_s - b.whole_s)[Math.floor(rounds.length / 2)];
+    if (median !== undefined) print(id, runtime, median);
+  }
+
+function run(runtime: string, id: string): Measured {
+  const { pathname } = new URL(`./${runtime}.ts`, import.meta.url);
+  const { stdout, status, stderr } = spawnSync('tsx', [pathname, id], { encoding: 'utf8' });
+  if (status !== 0) throw new Error(stderr);
+  return JSON.parse(stdout.trim().split('\n').at(-1) ?? '') as Measured;
+}
+
+function print(id: string, runtime: string, { first_s, whole_s, stages, peak_MB, cpu_s }: Measured): void {
+  const lines = [
+    `${id} in ${runtime}`,
+    `  first draft ${at(first_s)}`,
+    ...stages.map(({ name, at_s, gap_frac }) => `  ${name.padEnd(11)} ${at(at_s)}   ${gapText(gap_frac)}`),
+    `  whole plan  ${at(whole_s)}   processor ${cpu_s.toFixed(1)} s, peak ${peak_MB} MB`,
+  ];
+  process.stdout.write(`${lines.join('\n')}\n\n`);
+}
+
+function at(seconds: number): string {
+  return `${seconds.toFixed(2).padStart(6)} s`;
+}
+
+function gapText(gap_frac: number): string {
+  return gap_frac === 0 ? 'proven' : `gap ${(100 * gap_frac).toFixed(1)} %`;
+}
