@@ -33,7 +33,8 @@ export const same = 1e-6;
  * @returns a little less than one where its value is a whole number
  * @valid every aim
  * @source geometry
+ * @example gapOf({ steps: 'any' }) // 0.000001
  */
-export function gapOf({ steps }: Aim): number {
-  return steps === 'whole' ? 1 - 10 * same : same;
+export function gapOf(aim: Aim): number {
+  return aim.steps === 'whole' ? 1 - 10 * same : same;
 }

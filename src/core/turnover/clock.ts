@@ -25,10 +25,10 @@ export function clockFor(now_s: () => number, most_s: number): Clock {
  * @returns 0 and more
  * @valid every clock
  * @source geometry
- * @example leftOf({ now_s: () => 3, until_s: 5 }) // 2
+ * @example left_s({ now_s: () => 3, until_s: 5 }) // 2
  */
-export function leftOf({ now_s, until_s }: Clock): number {
-  return Math.max(0, until_s - now_s());
+export function left_s(clock: Clock): number {
+  return Math.max(0, clock.until_s - clock.now_s());
 }
 
 /**

@@ -10,7 +10,8 @@ import type { Desk } from './desk.ts';
  * @valid one day of sowing a week
  * @source geometry
  */
-export function daysAim({ season, columns }: Desk): Aim {
+export function daysAim(desk: Desk): Aim {
+  const { season, columns } = desk;
   const first = columns.length;
   const free = season.choices
     .map((choice, column) => ({ choice, column, most: columns[column]?.upper ?? 0 }))

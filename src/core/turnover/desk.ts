@@ -1,8 +1,7 @@
 /** The programme of a season while its stages go over it, and what so many units mean in it. */
 import { type Aim, same } from './aim.ts';
 import type { Counts } from './counts.ts';
-import { metValues } from './demandAim.ts';
-import type { Model } from './model.ts';
+import { metValues, type Model } from './model.ts';
 import type { Entry } from './rows.ts';
 import type { Season } from './season.ts';
 import type { Column, Row } from './solver.ts';
@@ -77,8 +76,8 @@ export function mostOf(columns: readonly Column[], entries: readonly Entry[]): n
  * @valid every aim
  * @source geometry
  */
-export function costing(columns: readonly Column[], { entries }: Aim): readonly Column[] {
-  const costs = new Map(entries);
+export function costing(columns: readonly Column[], aim: Aim): readonly Column[] {
+  const costs = new Map(aim.entries);
   return columns.map((column, at) => ({ ...column, cost: costs.get(at) ?? 0 }));
 }
 
@@ -93,11 +92,11 @@ export function costing(columns: readonly Column[], { entries }: Aim): readonly 
  */
 export function withoutUnused(
   columns: readonly Column[],
-  { unused }: Aim,
+  aim: Aim,
   start: readonly number[],
 ): readonly Column[] {
   return columns.map((column, at) => {
     const now = start[at] ?? 0;
-    return unused.has(at) ? { ...column, lower: now, upper: now } : column;
+    return aim.unused.has(at) ? { ...column, lower: now, upper: now } : column;
   });
 }

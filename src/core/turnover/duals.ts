@@ -19,7 +19,8 @@ const nearly = 1e-6;
  * @source geometry
  * @example dualOf({ columns: [{ cost: 2, lower: 0, upper: 9, kind: 'real' }], rows: [{ lower: 3, upper: 9, entries: [[0, 1]] }] }, [2]) // { bound: 6, costs: [0] }
  */
-export function dualOf({ columns, rows }: Programme, prices: readonly number[]): Dual {
+export function dualOf(programme: Programme, prices: readonly number[]): Dual {
+  const { columns, rows } = programme;
   const costs = columns.map(({ cost }) => cost);
   let bound = 0;
   for (const [at, { lower, upper, entries }] of rows.entries()) {
@@ -66,6 +67,7 @@ export function tightened(columns: readonly Column[], dual: Dual, most: number):
  * @returns a value no smaller than the bound
  * @valid every dual
  * @source geometry
+ * @example valueForShare([{ cost: 0, lower: 0, upper: 1, kind: 'whole' }], { bound: 1, costs: [2] }, 1) // 3
  */
 export function valueForShare(columns: readonly Column[], dual: Dual, share_frac: number): number {
   const costs = columns

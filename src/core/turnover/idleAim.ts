@@ -11,7 +11,8 @@ import { type Desk, mostOf } from './desk.ts';
  * @valid every season
  * @source geometry
  */
-export function idleAim({ season, columns }: Desk): Aim {
+export function idleAim(desk: Desk): Aim {
+  const { season, columns } = desk;
   const first = columns.length;
   const weeks = placesOfWeeks(season);
   const peak = (planted: readonly number[]): number => Math.max(0, ...planted);

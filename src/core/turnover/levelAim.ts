@@ -13,7 +13,8 @@ import type { Row } from './solver.ts';
  * @valid every season
  * @source geometry
  */
-export function levelAim({ season, columns }: Desk): Aim {
+export function levelAim(desk: Desk): Aim {
+  const { season, columns } = desk;
   const first = columns.length;
   const weeks = placesOfWeeks(season);
   const rises = (counts: Counts): readonly number[] => {

@@ -1,6 +1,6 @@
 /** The season as a whole searched for its best plan, first where it is likely to be. */
 import { type Aim, gapOf, same } from './aim.ts';
-import { type Clock, leftOf, partOf } from './clock.ts';
+import { type Clock, left_s, partOf } from './clock.ts';
 import type { Counts } from './counts.ts';
 import { better, costing, type Desk, valuesOf, withoutUnused } from './desk.ts';
 import { type Dual, dualOf, tightened, valueForShare } from './duals.ts';
@@ -52,7 +52,7 @@ export function searched(desk: Desk, aim: Aim, counts: Counts, means: Means): Se
     );
     const one = means.solver(
       { columns: narrow, rows: desk.rows },
-      { start: isInside ? start : null, most_s: leftOf(clock), gap: gapOf(aim) },
+      { start: isInside ? start : null, most_s: left_s(clock), gap: gapOf(aim) },
     );
     found = better(desk, aim, found, one.values);
     // Beyond the limits nothing is better than the value to which they were drawn.
@@ -60,7 +60,7 @@ export function searched(desk: Desk, aim: Aim, counts: Counts, means: Means): Se
   };
   const near = valueForShare(columns, dual, likely.columns_frac);
   if (!isProven() && near < worst()) look(near, partOf(means.clock, likely.time_frac));
-  if (!isProven() && leftOf(means.clock) > 0) look(worst(), means.clock);
+  if (!isProven() && left_s(means.clock) > 0) look(worst(), means.clock);
   return { found, low: Math.min(low, aim.value(found)), dual };
 }
 
@@ -69,6 +69,6 @@ function dualIn(desk: Desk, columns: readonly Column[], { solver, clock }: Means
     columns: columns.map((column): Column => ({ ...column, kind: 'real' })),
     rows: desk.rows,
   };
-  const { prices } = solver(programme, { start: null, most_s: leftOf(clock), gap: same });
+  const { prices } = solver(programme, { start: null, most_s: left_s(clock), gap: same });
   return dualOf(programme, prices);
 }

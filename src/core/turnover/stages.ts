@@ -1,6 +1,6 @@
 /** The stages of a plan, each no worse than the one before. */
 import { type Aim, same } from './aim.ts';
-import { type Clock, leftOf, partOf } from './clock.ts';
+import { type Clock, left_s, partOf } from './clock.ts';
 import type { Counts } from './counts.ts';
 import { daysAim } from './daysAim.ts';
 import { demandAim } from './demandAim.ts';
@@ -65,7 +65,7 @@ function reached(
   desk.rows.push(...aim.rows);
   desk.aims.push(aim);
   const { found, low, dual } = searched(desk, aim, counts, { solver, clock: partOf(clock, whole) });
-  const isDone = aim.value(found) - low <= 10 * same || leftOf(clock) === 0;
+  const isDone = aim.value(found) - low <= 10 * same || left_s(clock) === 0;
   const best = isDone ? found : sweep(desk, aim, found, { solver, clock });
   // Not what the solver says counts, but what its plan is worth once it is rounded and looked at.
   const value = aim.value(best);

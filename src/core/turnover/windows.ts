@@ -1,6 +1,6 @@
 /** A plan made better part by part: a window of weeks is free, everything else stays as it is. */
 import { type Aim, gapOf, same } from './aim.ts';
-import { type Clock, leftOf } from './clock.ts';
+import { type Clock, left_s } from './clock.ts';
 import type { Counts } from './counts.ts';
 import { better, costing, type Desk, valuesOf, withoutUnused } from './desk.ts';
 import type { Column, Solver } from './solver.ts';
@@ -23,16 +23,17 @@ type Means = { readonly solver: Solver; readonly clock: Clock };
  * @valid every plan that keeps the rows
  * @source commonPractice
  */
-export function sweep(desk: Desk, aim: Aim, counts: Counts, { solver, clock }: Means): Counts {
+export function sweep(desk: Desk, aim: Aim, counts: Counts, means: Means): Counts {
+  const { solver, clock } = means;
   const columns = costing(desk.columns, aim);
   let found = counts;
   let before = Number.POSITIVE_INFINITY;
-  while (leftOf(clock) > 0 && aim.value(found) < before - same) {
+  while (left_s(clock) > 0 && aim.value(found) < before - same) {
     before = aim.value(found);
-    for (let from = 1 - step_weeks; from < desk.season.task.weeks && leftOf(clock) > 0; from += step_weeks) {
+    for (let from = 1 - step_weeks; from < desk.season.task.weeks && left_s(clock) > 0; from += step_weeks) {
       const start = valuesOf(desk, found);
       const inside = within(desk, withoutUnused(columns, aim, start), start, from);
-      const most_s = Math.min(window_s, leftOf(clock));
+      const most_s = Math.min(window_s, left_s(clock));
       const one = solver({ columns: inside, rows: desk.rows }, { start, most_s, gap: gapOf(aim) });
       found = better(desk, aim, found, one.values);
     }
