@@ -10,7 +10,9 @@ export function highsSolver(highs: Highs): Solver {
       model.options.set({ output_flag: false, time_limit: search.most_s, ...gapOf(search) });
       model.passModel(written(highs, programme));
       if (search.start !== null) model.setSolution({ colValue: [...search.start] });
-      model.run();
+      const { modelStatus } = model.run();
+      // Where nothing keeps the rows, nothing is smaller than anything.
+      if (modelStatus === highs.constants.modelStatus.infeasible) return impossible;
       return foundIn(model, programme);
     });
   };
@@ -18,6 +20,8 @@ export function highsSolver(highs: Highs): Solver {
 
 /** Nothing can be chosen: that is the best there is. */
 const nothing: Found = { values: [], bound: 0, prices: [] };
+
+const impossible: Found = { values: null, bound: Number.POSITIVE_INFINITY, prices: [] };
 
 /** The share of the value counts for nothing: an aim says itself how near is the same. */
 function gapOf({ gap }: Search): { readonly mip_rel_gap: number; readonly mip_abs_gap: number } {
