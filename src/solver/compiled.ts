@@ -2,7 +2,11 @@
 import solverUrl from 'highs/runtime?url';
 
 export async function compiledSolver(): Promise<WebAssembly.Module> {
-  const answer = await fetch(solverUrl);
-  if (!answer.ok) throw new Error(`The solver did not load: ${solverUrl} (${answer.status}).`);
-  return WebAssembly.compile(await answer.arrayBuffer());
+  try {
+    const answer = await fetch(solverUrl);
+    if (!answer.ok) throw new Error(`${solverUrl} (${answer.status})`);
+    return await WebAssembly.compile(await answer.arrayBuffer());
+  } catch (cause) {
+    throw new Error('What makes the plan better did not load. It needs a network once.', { cause });
+  }
 }

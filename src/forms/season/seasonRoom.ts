@@ -23,8 +23,8 @@ export type SeasonRoom = {
 };
 
 /** Seconds from asking to the last plan, the first draft included; and those that solving has in any case. */
-const whole_s = 8.5;
-const least_s = 4;
+const whole_s = 8;
+const least_s = 3;
 
 const now_s = () => performance.now() / 1000;
 
@@ -40,6 +40,8 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
   let plans = 0;
   let drawn = 0;
   let waiting: { readonly turn: number; readonly told: (told: SeasonTold) => void } | null = null;
+  /** no: the solver is fetched once more when it is needed. */
+  let didLoad: 'yes' | 'no' = 'yes';
   const theCode = loaded(compiledSolver);
   const drawer = new Worker(new URL('./season.worker.ts', import.meta.url), { type: 'module' });
   drawer.onmessage = ({ data }: MessageEvent<SeasonTold>) => {
@@ -64,9 +66,13 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
       if (data.turn === turn) hearSolver(data);
     };
     fresh.onerror = ({ message }) => fail(message);
+    didLoad = 'yes';
     theCode().then(
       (compiled) => askSolver(fresh, { kind: 'start', compiled }),
-      (error: unknown) => askSolver(fresh, { kind: 'fail', message: String(error) }),
+      (error: unknown) => {
+        didLoad = 'no';
+        askSolver(fresh, { kind: 'fail', message: messageOf(error) });
+      },
     );
     return fresh;
   }
@@ -86,6 +92,7 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
   /** Not before the draft is on the screen: on a small machine one would keep the other from it. */
   function solve(): void {
     if (task === null) return;
+    if (didLoad === 'no') hireAnew();
     state = 'solving';
     const most_s = Math.max(least_s, asked_s + whole_s - now_s());
     askSolver(solver, { kind: 'solve', turn, task, most_s });
@@ -106,6 +113,11 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
     if (state === 'solved' && drawn === plans) hear({ kind: 'done', turn });
   }
 
+  function hireAnew(): void {
+    solver.terminate();
+    solver = hired();
+  }
+
   function fail(message: string): void {
     const failed = turn;
     stop();
@@ -113,10 +125,7 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
   }
 
   function stop(): void {
-    if (state === 'solving') {
-      solver.terminate();
-      solver = hired();
-    }
+    if (state === 'solving') hireAnew();
     state = 'idle';
     turn += 1;
   }
@@ -148,4 +157,8 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
       });
     },
   };
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
 }

@@ -35,8 +35,9 @@ function tell(told: SolvingTold): void {
 type Solve = Extract<SolvingAsk, { readonly kind: 'solve' }>;
 
 async function solve({ turn, task, most_s }: Solve): Promise<void> {
-  const clock = clockFor(now_s, most_s);
   const solver = await theSolver;
+  // Where it had to be fetched first, that takes nothing from the plan.
+  const clock = clockFor(now_s, most_s);
   const grows = (crop: Crop, sow_d: number) => grown(crop, task.place, sow_d);
   for (const plan of turnoverPlans(task, { grows, solver, clock })) tell({ kind: 'solved', turn, plan });
   tell({ kind: 'done', turn });
