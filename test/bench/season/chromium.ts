@@ -1,12 +1,9 @@
 /**
  * One round in Chromium: the crops page is opened with the season kept on the device, and every change of what it shows is
- * noted, from the first byte of the page to the last plan. A second argument names the folder of a site that is built already.
+ * noted, from opening it to the last plan.
  */
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
-import { buildPages } from '../../../src/print/site.ts';
 import { readContent } from '../../../src/schemas/readContent.ts';
 import { say } from '../../../src/wording/catalogue.ts';
 import { openBrowser, serve } from '../../browser.ts';
@@ -17,19 +14,16 @@ const catalogue = content.wording['en'] ?? {};
 const season = content.turnovers.find(({ id }) => id === process.argv[2]);
 if (season === undefined) throw new Error(`there is no season ${process.argv[2]}`);
 const current = say(catalogue, 'crops.state.current');
-const built = process.argv[3];
+const [, , , site] = process.argv;
+if (site === undefined) throw new Error('the folder of the site is missing');
 
-const home = await mkdtemp(join(tmpdir(), 'bedfirst-bench-'));
 const browser = await openBrowser();
 try {
-  const site = built ?? join(home, 'site');
-  if (built === undefined) await buildPages(site);
   const served = await serve(site);
   process.stdout.write(`${JSON.stringify(await measured(`${served.origin}/crops/`, season.task.name))}\n`);
   await served.close();
 } finally {
   await browser.close();
-  await rm(home, { recursive: true, force: true });
 }
 
 async function measured(url: string, name: string): Promise<Measured> {
@@ -95,9 +89,10 @@ function startsStage(line: string | undefined, name: string): boolean {
   return line?.startsWith(start) ?? false;
 }
 
+/** 1 where the page says that it is not known. */
 function gapIn(line: string, name: string): number {
   if (line === say(catalogue, `crops.stage.${name}.proven`)) return 0;
-  return Number(/([\d.]+)\s%/.exec(line)?.[1] ?? Number.NaN) / 100;
+  return Number(/([\d.]+)\s%/.exec(line)?.[1] ?? 100) / 100;
 }
 
 /** Processor time of all pages with their workers, and peak memory of the largest. */

@@ -1,9 +1,14 @@
 /**
  * The crop turnover planner on its standard case, a year of twelve crops wanted weekly on 8 m2: in Node and on the
- * finished page in real Chromium, each as a process of its own. `--season` names another season, or `all`; `--rounds N`.
+ * finished page in real Chromium, each as a process of its own. `--season` names another season, or `all`; `--rounds N`;
+ * `--only node` or `chromium`; `--site folder` takes pages that are built already.
  */
 import { spawnSync } from 'node:child_process';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { buildPages } from '../../../src/print/site.ts';
 import { readContent } from '../../../src/schemas/readContent.ts';
 import type { Measured } from './measured.ts';
 
@@ -13,6 +18,7 @@ const { values: told } = parseArgs({
     season: { type: 'string', default: 'twelve-crops' },
     rounds: { type: 'string', default: '3' },
     only: { type: 'string' },
+    site: { type: 'string' },
   },
 });
 
@@ -23,17 +29,22 @@ const runtimes = (['node', 'chromium'] as const).filter(
   (one) => told.only === undefined || told.only === one,
 );
 
-for (const id of ids)
-  for (const runtime of runtimes) {
-    const rounds = Array.from({ length: Number(told.rounds) }, () => run(runtime, id));
-    // The median round as a whole, so that its figures belong together.
-    const median = rounds.sort((a, b) => a.whole_s - b.whole_s)[Math.floor(rounds.length / 2)];
-    if (median !== undefined) print(id, runtime, median);
-  }
+const home = await mkdtemp(join(tmpdir(), 'bedfirst-bench-'));
+const site = told.site ?? join(home, 'site');
+if (told.site === undefined && runtimes.includes('chromium')) await buildPages(site);
+for (const id of ids) for (const runtime of runtimes) measure(runtime, id);
+await rm(home, { recursive: true });
+
+/** The median round as a whole, so that its figures belong together. */
+function measure(runtime: string, id: string): void {
+  const rounds = Array.from({ length: Number(told.rounds) }, () => run(runtime, id));
+  const median = rounds.sort((a, b) => a.whole_s - b.whole_s)[Math.floor(rounds.length / 2)];
+  if (median !== undefined) print(id, runtime, median);
+}
 
 function run(runtime: string, id: string): Measured {
   const { pathname } = new URL(`./${runtime}.ts`, import.meta.url);
-  const { stdout, status, stderr } = spawnSync('tsx', [pathname, id], { encoding: 'utf8' });
+  const { stdout, status, stderr } = spawnSync('tsx', [pathname, id, site], { encoding: 'utf8' });
   if (status !== 0) throw new Error(stderr);
   return JSON.parse(stdout.trim().split('\n').at(-1) ?? '') as Measured;
 }
