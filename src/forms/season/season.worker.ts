@@ -73,11 +73,11 @@ async function show({ turn, number, plan }: Drawn): Promise<void> {
   drawing = mine;
   let sides = 0;
   for await (const side of calendarSides(input, await thePress())) {
+    await messagesTaken();
+    if (mine !== drawing) return;
     if (sides > 0) tell({ kind: 'side', turn, index: sides, side });
     else showFirst(mine, turn, side);
     sides += 1;
-    await messagesTaken();
-    if (mine !== drawing) return;
   }
   if (sides === 0) showFirst(mine, turn, null);
   mine.sides = sides;

@@ -1,4 +1,7 @@
-/** What the crops page and its two workers say to each other: one draws and makes files, the other solves. Plain data, so that it can be handed over. */
+/**
+ * What the crops page and its two workers say to each other: one draws and makes files, the other solves. Plain data, so
+ * that it can be handed over.
+ */
 import type { Problem } from '../../core/problem.ts';
 import type { Crop } from '../../core/crops/crop.ts';
 import type { Stage, TurnoverPlan, TurnoverTask } from '../../core/turnover/turnover.ts';

@@ -23,7 +23,7 @@ export type SeasonRoom = {
 };
 
 /** Seconds from asking to the last plan, the first draft included; and those that solving has in any case. */
-const whole_s = 8;
+const whole_s = 8.5;
 const least_s = 3;
 
 const now_s = () => performance.now() / 1000;
@@ -63,7 +63,8 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
   function hired(): Worker {
     const fresh = new Worker(new URL('./solving.worker.ts', import.meta.url), { type: 'module' });
     fresh.onmessage = ({ data }: MessageEvent<SolvingTold>) => {
-      if (data.turn === turn) hearSolver(data);
+      // One that was ended may have said something before.
+      if (fresh === solver && data.turn === turn) hearSolver(data);
     };
     fresh.onerror = ({ message }) => fail(message);
     didLoad = 'yes';
@@ -119,21 +120,21 @@ export function seasonRoom(content: SeasonContent, hear: (told: SeasonTold) => v
   }
 
   function fail(message: string): void {
-    const failed = turn;
     stop();
-    hear({ kind: 'failed', turn: failed, message });
+    hear({ kind: 'failed', turn, message });
   }
 
+  /** What is drawn is drawn to its end, so that all pages are of one plan. */
   function stop(): void {
     if (state === 'solving') hireAnew();
     state = 'idle';
-    turn += 1;
   }
 
   return {
     stop,
     plan: (raw, day) => {
       stop();
+      turn += 1;
       state = 'drafting';
       asked_s = now_s();
       task = null;
