@@ -2,6 +2,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { grown } from '../core/crops/growth.ts';
+import { clockFor } from '../core/turnover/clock.ts';
 import { jobsOf } from '../core/turnover/jobs.ts';
 import type { Solver } from '../core/turnover/solver.ts';
 import type { TurnoverPlan, TurnoverTask } from '../core/turnover/turnover.ts';
@@ -21,6 +22,7 @@ const turnoverFolder = 'turnovers';
 
 /** Seconds for a season; most are proven best long before. */
 const most_s = 9;
+const now_s = () => performance.now() / 1000;
 
 /** Returns the number of pages. */
 export async function printTurnover(
@@ -46,7 +48,7 @@ export async function printTurnover(
 
 function bestPlan(task: TurnoverTask, solver: Solver): TurnoverPlan {
   const grows = (crop: Parameters<typeof grown>[0], sow_d: number) => grown(crop, task.place, sow_d);
-  const plan = [...turnoverPlans(task, { grows, solver, most_s })].at(-1);
+  const plan = [...turnoverPlans(task, { grows, solver, clock: clockFor(now_s, most_s) })].at(-1);
   if (plan === undefined) throw new Error(`no plan for ${task.id}`);
   return plan;
 }

@@ -153,7 +153,7 @@ function rowOf(input: TurnoverInput, sowing: Sowing): readonly string[] {
     cropName(input, sowing.crop),
     shorten(input.plan.task.beds[sowing.bed]?.name ?? '', longBed),
     date(sown),
-    firstPicking(sowing, input.words.catalogue),
+    firstPicking(sowing, saidIn(input)),
     String(sowing.plants),
   ];
 }

@@ -1,7 +1,7 @@
 /** What the season gives and what falls short, in lines that sheet and page share. */
 import type { CropWeeks, ShortBy } from '../core/turnover/turnover.ts';
-import { harvestText } from '../wording/harvest.ts';
-import { cropName, season, type TurnoverInput } from './turnoverSheet.ts';
+import { counted, harvestText } from '../wording/harvest.ts';
+import { cropName, saidIn, season, type TurnoverInput } from './turnoverSheet.ts';
 
 const reasons: readonly ShortBy[] = ['room', 'tooEarly', 'season', 'holiday', 'refused'];
 
@@ -30,7 +30,7 @@ export function shortLines(input: TurnoverInput): readonly string[] {
     reasons.flatMap((why) => {
       const weeks = input.plan.short.filter((one) => one.crop === crop && one.why === why);
       if (weeks.length === 0) return [];
-      const values = { crop: cropName(input, crop), weeks: String(weeks.length) };
+      const values = { crop: cropName(input, crop), weeks: counted('weeks', weeks.length, saidIn(input)) };
       return [season(input, `harvest.why.${why}`, values)];
     }),
   );

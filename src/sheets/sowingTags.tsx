@@ -3,7 +3,7 @@ import type { Sowing } from '../core/turnover/turnover.ts';
 import { mm } from '../paper/measures.ts';
 import type { Page } from '../paper/page.ts';
 import { dayText } from '../wording/date.ts';
-import { cautionTexts, firstPicking, placesText } from '../wording/harvest.ts';
+import { cautionTexts, counted, firstPicking, placesText } from '../wording/harvest.ts';
 import { shorten } from '../wording/shorten.ts';
 import { gridOf, labelPages } from './labelPages.tsx';
 import type { LabelLine, LabelText } from './labelTexts.ts';
@@ -61,14 +61,20 @@ function tagOf(input: TurnoverInput, sowing: Sowing): LabelText {
     title: cropName(input, sowing.crop),
     lines: [
       ...cautionTexts(input.plan, new Set([sowing.crop]), saidIn(input)).map((text) => said(text, 0)),
-      said(season(input, 'tags.sown', { date: date(sown), seeds: String(sowing.seeds) }), 1),
+      said(
+        season(input, 'tags.sown', {
+          date: date(sown),
+          seeds: counted('seeds', sowing.seeds, saidIn(input)),
+        }),
+        1,
+      ),
       said(
         planted === null
           ? season(input, 'tags.inBed')
           : season(input, 'tags.planted', { date: date(planted) }),
         2,
       ),
-      said(season(input, 'tags.ready', { when: firstPicking(sowing, catalogue) }), 4),
+      said(season(input, 'tags.ready', { when: firstPicking(sowing, saidIn(input)) }), 4),
       said(`${bed}: ${placesText(sowing.strips, catalogue)}`, 1),
     ],
   };

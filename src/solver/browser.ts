@@ -1,10 +1,9 @@
-/** The solver in a page's worker; fetched from where the page comes from, and only when it is first asked for. */
+/** The solver in a page's worker; fetched from where the page comes from. */
 import loadHighs from 'highs';
-import solverUrl from 'highs/runtime?url';
 import type { Solver } from '../core/turnover/solver.ts';
 import { highsSolver } from './highs.ts';
 
-export async function browserSolver(): Promise<Solver> {
-  const highs = await loadHighs({ locateFile: () => solverUrl });
-  return highsSolver(highs, () => performance.now() / 1000);
+/** From what `compiledSolver` gives: a page that hires a worker anew hands it over, and nothing is fetched or compiled again. */
+export async function browserSolver(compiled: WebAssembly.Module): Promise<Solver> {
+  return highsSolver(await loadHighs({ wasmModule: compiled }));
 }

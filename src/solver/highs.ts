@@ -2,29 +2,26 @@
 import type { Highs, Model, ModelData } from 'highs';
 import type { Found, Programme, Search, Solver } from '../core/turnover/solver.ts';
 
-/** Solves with a loaded HiGHS; `now_s` is any clock that runs. */
-export function highsSolver(highs: Highs, now_s: () => number): Solver {
+/** Solves with a loaded HiGHS. */
+export function highsSolver(highs: Highs): Solver {
   return (programme, search) => {
     if (programme.columns.length === 0) return nothing;
-    const began_s = now_s();
-    const found = highs.withModel((model): Omit<Found, 'took_s'> => {
+    return highs.withModel((model): Found => {
       model.options.set({ output_flag: false, time_limit: search.most_s, ...gapOf(search) });
       model.passModel(written(highs, programme));
-      model.setSolution({ colValue: [...search.start] });
+      if (search.start !== null) model.setSolution({ colValue: [...search.start] });
       const { modelStatus } = model.run();
-      const isProven = modelStatus === highs.constants.modelStatus.optimal;
-      return {
-        state: isProven ? 'proven' : 'stopped',
-        values: valuesIn(model, search),
-        bound: boundOf(model, programme),
-      };
+      // Where nothing keeps the rows, nothing is smaller than anything.
+      if (modelStatus === highs.constants.modelStatus.infeasible) return impossible;
+      return foundIn(model, programme);
     });
-    return { ...found, took_s: now_s() - began_s };
   };
 }
 
 /** Nothing can be chosen: that is the best there is. */
-const nothing: Found = { state: 'proven', values: [], bound: 0, took_s: 0 };
+const nothing: Found = { values: [], bound: 0, prices: [] };
+
+const impossible: Found = { values: null, bound: Number.POSITIVE_INFINITY, prices: [] };
 
 /** The share of the value counts for nothing: an aim says itself how near is the same. */
 function gapOf({ gap }: Search): { readonly mip_rel_gap: number; readonly mip_abs_gap: number } {
@@ -56,13 +53,12 @@ function written(highs: Highs, { columns, rows }: Programme): ModelData {
   };
 }
 
-/** Stopped before it found anything, it gives back what it was given. */
-function valuesIn(model: Model, { start }: Search): readonly number[] {
-  const { colValue } = model.getSolution();
-  return colValue.length === start.length ? [...colValue] : start;
-}
-
-function boundOf(model: Model, { columns }: Programme): number {
+function foundIn(model: Model, { columns, rows }: Programme): Found {
+  const { colValue, rowDual } = model.getSolution();
   const isWhole = columns.some(({ kind }) => kind === 'whole');
-  return Number(model.info.get(isWhole ? 'mip_dual_bound' : 'objective_function_value'));
+  return {
+    values: colValue.length === columns.length ? [...colValue] : null,
+    bound: Number(model.info.get(isWhole ? 'mip_dual_bound' : 'objective_function_value')),
+    prices: !isWhole && rowDual.length === rows.length ? [...rowDual] : [],
+  };
 }

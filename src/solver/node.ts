@@ -4,5 +4,5 @@ import type { Solver } from '../core/turnover/solver.ts';
 import { highsSolver } from './highs.ts';
 
 export async function nodeSolver(): Promise<Solver> {
-  return highsSolver(await loadHighs(), () => performance.now() / 1000);
+  return highsSolver(await loadHighs());
 }

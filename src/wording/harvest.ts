@@ -21,6 +21,16 @@ export function harvestText(
   return say(catalogue, `turnover.units.${unit}${number === '1' ? '' : 's'}`, { number });
 }
 
+/** "1 week", "24 seeds". */
+export function counted(
+  what: 'weeks' | 'seeds' | 'plants' | 'places',
+  number: number,
+  { catalogue, units }: SaidIn,
+): string {
+  const count = amount(number, 'ratio', 'nearest', units);
+  return say(catalogue, `turnover.counts.${what}.${number === 1 ? 'one' : 'many'}`, { count });
+}
+
 /** "places 3–8 and 12". */
 export function placesText(strips: readonly Run[], catalogue: Catalogue): string {
   const runs = joined(strips).map(({ first, last }) => (first === last ? `${first}` : `${first}–${last}`));
@@ -46,8 +56,9 @@ export function jobText(job: Job, plan: TurnoverPlan, said: SaidIn): string {
   const wish = plan.task.wishes.find(({ crop }) => crop.id === job.crop);
   return say(said.catalogue, `turnover.jobs.${job.kind}`, {
     crop: wish?.crop.name ?? job.crop,
-    seeds: amount(job.seeds, 'ratio', 'up', said.units),
-    plants: amount(job.plants, 'ratio', 'nearest', said.units),
+    seeds: counted('seeds', job.seeds, said),
+    plants: counted('plants', job.plants, said),
+    count: amount(job.plants, 'ratio', 'nearest', said.units),
     bed: job.bed === null ? '' : (plan.task.beds[job.bed]?.name ?? ''),
     places: placesText(job.strips, said.catalogue),
     amount: job.amount === null ? '' : harvestText(job.amount, wish?.unit ?? 'kg', said),
@@ -55,14 +66,12 @@ export function jobText(job: Job, plan: TurnoverPlan, said: SaidIn): string {
 }
 
 /** "about 12 May 2031", or "week of 12 May 2031, plus or minus 2 weeks" where a day would promise too much. */
-export function firstPicking({ first }: Pick<Sowing, 'first'>, catalogue: Catalogue): string {
+export function firstPicking({ first }: Pick<Sowing, 'first'>, said: SaidIn): string {
+  const { catalogue } = said;
   const date = dayText(first.date, catalogue);
   const weeks = first.spreadWeeks;
   if (weeks === null) return say(catalogue, 'turnover.harvest.about', { date });
-  const spread = say(catalogue, `turnover.harvest.spreads.${weeks === 1 ? 'one' : 'many'}`, {
-    count: String(weeks),
-  });
-  return say(catalogue, 'turnover.harvest.weekOf', { date, weeks: spread });
+  return say(catalogue, 'turnover.harvest.weekOf', { date, weeks: counted('weeks', weeks, said) });
 }
 
 /** What must be said wherever these crops are named: their cautions, as the plan has them. */

@@ -30,6 +30,42 @@ describe('a season', () => {
     await close();
   }, 90_000);
 
+  test('is a first draft that says so, until it is solved', async () => {
+    const { page, context, close } = await site.visit('/', { serviceWorkers: 'block' });
+    let go = (): void => undefined;
+    const held = new Promise<void>((resolve) => {
+      go = resolve;
+    });
+    await context.route(/highs.*\.wasm/, async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.goto(`${site.served.origin}/crops/`);
+    await page.locator('.sheet svg').waitFor();
+    expect(await lines(page)).toContain('A first draft, being improved.');
+    expect(await lines(page)).not.toContain('How good the plan is');
+    go();
+    await planned(page);
+    expect(await lines(page)).not.toContain('A first draft');
+    expect(await lines(page)).toContain('How good the plan is');
+    await close();
+  }, 90_000);
+
+  test('stays a draft that says so where what solves does not load', async () => {
+    const { page, context, close } = await site.visit('/', { serviceWorkers: 'block' });
+    await context.route(/highs.*\.wasm/, (route) => route.abort());
+    await page.goto(`${site.served.origin}/crops/`);
+    const alert = page.getByRole('alert');
+    await alert.waitFor();
+    expect(await alert.textContent()).toContain('did not load');
+    expect(await lines(page)).toContain('A first draft. It fits your beds;');
+    // Once it can be had, typing on is enough.
+    await context.unroute(/highs.*\.wasm/);
+    await page.getByLabel('Each week').first().fill('0.5');
+    await planned(page);
+    await close();
+  }, 90_000);
+
   test('changes with what is typed, and is kept on the device', async () => {
     const { page, close } = await openNorth(site);
     const before = await lines(page);

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { bedKinds } from '../../src/core/turnover/bedKinds.ts';
 import { choicesOf } from '../../src/core/turnover/choices.ts';
 import { type Season, seasonOf } from '../../src/core/turnover/season.ts';
+import { clockFor } from '../../src/core/turnover/clock.ts';
 import { stagesOf } from '../../src/core/turnover/stages.ts';
 import type { TurnoverTask } from '../../src/core/turnover/turnover.ts';
 import { nodeSolver } from '../../src/solver/node.ts';
@@ -11,6 +12,7 @@ import { bestOf, plansIn } from './bruteForce.ts';
 import { fixedGrowth, tasks } from './tasks.ts';
 
 const solver = await nodeSolver();
+const now_s = () => performance.now() / 1000;
 
 function seasonFor(task: TurnoverTask): Season {
   const kinds = bedKinds(task);
@@ -27,7 +29,7 @@ describe('a plan', () => {
     let looked = 0;
     fc.assert(
       fc.property(small, (season) => {
-        const last = [...stagesOf(season, solver, 20)].at(-1);
+        const last = [...stagesOf(season, solver, clockFor(now_s, 20))].at(-1);
         const found = last?.stages.map(({ value }) => value) ?? [];
         for (const [at, value] of bestOf(season).entries()) expect(found[at]).toBeCloseTo(value, 5);
         for (const stage of last?.stages ?? []) expect(stage.state).toBe('proven');

@@ -1,6 +1,7 @@
 /** What planning again changed, told of seasons drawn at random. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { clockFor } from '../../src/core/turnover/clock.ts';
 import { planChanges } from '../../src/core/turnover/planChanges.ts';
 import type { TurnoverPlan } from '../../src/core/turnover/turnover.ts';
 import { replans, turnoverPlans } from '../../src/core/turnover/turnoverPlan.ts';
@@ -8,10 +9,14 @@ import { weekFrom } from '../../src/core/turnover/weeks.ts';
 import { nodeSolver } from '../../src/solver/node.ts';
 import { fixedGrowth, tasks } from './tasks.ts';
 
-const means = { grows: fixedGrowth, solver: await nodeSolver(), most_s: 0.5 };
+const solver = await nodeSolver();
+const means = () => ({
+  ...{ grows: fixedGrowth, solver },
+  clock: clockFor(() => performance.now() / 1000, 0.5),
+});
 
 const drawn = tasks({ crops: 3, weeks: 16, places: 20, most: 6 })
-  .map((task) => [...turnoverPlans(task, means)].at(-1) as TurnoverPlan)
+  .map((task) => [...turnoverPlans(task, means())].at(-1) as TurnoverPlan)
   .filter(({ sowings }) => sowings.length > 2);
 
 const nothing = { failed: [], missed_weeks: [] };
@@ -36,7 +41,7 @@ describe('what planning again changed', () => {
         const old = plan.sowings.filter(({ sow_d }) => weekFrom(plan.task, sow_d) < now_week);
         const failed = old.slice(0, 1).map(({ id }) => id);
         const change = { now_week, failed, missed_weeks: [now_week - 1] };
-        const next = [...replans(plan, change, means)].at(-1) as TurnoverPlan;
+        const next = [...replans(plan, change, means())].at(-1) as TurnoverPlan;
         const { stand, moved, ahead, totals, ...changes } = planChanges(plan, next, change);
         expect(stand + moved.length + ahead.same + ahead.fresh).toBe(next.sowings.length);
         expect(ahead.same + ahead.gone).toBe(plan.sowings.length - old.length);

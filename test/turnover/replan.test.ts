@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { grown } from '../../src/core/crops/growth.ts';
+import { clockFor } from '../../src/core/turnover/clock.ts';
 import { faultsIn } from '../../src/core/turnover/faults.ts';
 import type { Sowing, TurnoverPlan } from '../../src/core/turnover/turnover.ts';
 import { replans, turnoverPlans } from '../../src/core/turnover/turnoverPlan.ts';
@@ -9,14 +10,18 @@ import { nodeSolver } from '../../src/solver/node.ts';
 import { seasonPlan } from './seasons.ts';
 import { fixedGrowth, tasks } from './tasks.ts';
 
-const means = { grows: fixedGrowth, solver: await nodeSolver(), most_s: 1 };
+const solver = await nodeSolver();
+const means = () => ({
+  ...{ grows: fixedGrowth, solver },
+  clock: clockFor(() => performance.now() / 1000, 1),
+});
 
 const some = tasks({ crops: 4, weeks: 20, places: 30, most: 8 })
-  .map((task) => [...turnoverPlans(task, means)].at(-1) as TurnoverPlan)
+  .map((task) => [...turnoverPlans(task, means())].at(-1) as TurnoverPlan)
   .filter(({ sowings }) => sowings.length > 2);
 
 function again(plan: TurnoverPlan, change: Parameters<typeof replans>[1]): TurnoverPlan {
-  const last = [...replans(plan, change, means)].at(-1);
+  const last = [...replans(plan, change, means())].at(-1);
   if (last === undefined) throw new Error('no plan');
   return last;
 }
@@ -83,15 +88,18 @@ describe('planning again', () => {
 
   test('after a missed week does nothing in holidays either', () => {
     const plan = seasonPlan('cape-school');
-    const ways = { ...means, grows: grownIn(plan), most_s: 0.2 };
+    const ways = () => ({
+      ...{ grows: grownIn(plan), solver },
+      clock: clockFor(() => performance.now() / 1000, 0.2),
+    });
     for (const missed of [9, 14, 20, 22]) {
-      const next = [...replans(plan, { now_week: missed + 1, failed: [], missed_weeks: [missed] }, ways)];
+      const next = [...replans(plan, { now_week: missed + 1, failed: [], missed_weeks: [missed] }, ways())];
       expect(next.map((one) => faultsIn(one))).toEqual(next.map(() => []));
       expect(next.length).toBeGreaterThan(0);
     }
   });
 });
 
-function grownIn({ task }: TurnoverPlan): typeof means.grows {
+function grownIn({ task }: TurnoverPlan): typeof fixedGrowth {
   return (crop, sow_d) => grown(crop, task.place, sow_d);
 }

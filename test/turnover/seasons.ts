@@ -1,5 +1,6 @@
 /** Plans of our own seasons, made once for all tests. */
 import { grown } from '../../src/core/crops/growth.ts';
+import { clockFor } from '../../src/core/turnover/clock.ts';
 import { jobsOf } from '../../src/core/turnover/jobs.ts';
 import type { TurnoverPlan, TurnoverTask } from '../../src/core/turnover/turnover.ts';
 import { turnoverPlans } from '../../src/core/turnover/turnoverPlan.ts';
@@ -13,10 +14,14 @@ const solver = await nodeSolver();
 
 /** Seconds enough for a plan that can be looked at; which one is the best is tested elsewhere. */
 const most_s = 1.5;
+const now_s = () => performance.now() / 1000;
 
 export function planOf(task: TurnoverTask): TurnoverPlan {
   const plan = [
-    ...turnoverPlans(task, { grows: (crop, day) => grown(crop, task.place, day), solver, most_s }),
+    ...turnoverPlans(task, {
+      ...{ grows: (crop, day) => grown(crop, task.place, day), solver },
+      clock: clockFor(now_s, most_s),
+    }),
   ].at(-1);
   if (plan === undefined) throw new Error('no plan');
   return plan;

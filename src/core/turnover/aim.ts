@@ -23,3 +23,18 @@ export type Aim = {
   /** whole: its value is a whole number, so that a bound may be rounded up to one. */
   readonly steps: 'whole' | 'any';
 };
+
+/** Sums of parts of one are the same when they differ by less. */
+export const same = 1e-6;
+
+/**
+ * Values of an aim that differ by less are the same.
+ * @param aim any aim
+ * @returns a little less than one where its value is a whole number
+ * @valid every aim
+ * @source geometry
+ * @example gapOf({ steps: 'any' }) // 0.000001
+ */
+export function gapOf(aim: Aim): number {
+  return aim.steps === 'whole' ? 1 - 10 * same : same;
+}

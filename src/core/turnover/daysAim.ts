@@ -1,21 +1,20 @@
 /** Third: few days of sowing. */
 import type { Aim } from './aim.ts';
 import type { Counts } from './counts.ts';
-import type { Model } from './model.ts';
-import type { Season } from './season.ts';
+import type { Desk } from './desk.ts';
 
 /**
  * Weeks in which something is sown.
- * @param season the season
- * @param model its programme
- * @param first number of the aim's first column
+ * @param desk the programme
  * @returns the aim
  * @valid one day of sowing a week
  * @source geometry
  */
-export function daysAim(season: Season, model: Model, first: number): Aim {
+export function daysAim(desk: Desk): Aim {
+  const { season, columns } = desk;
+  const first = columns.length;
   const free = season.choices
-    .map((choice, column) => ({ choice, column, most: model.columns[column]?.upper ?? 0 }))
+    .map((choice, column) => ({ choice, column, most: columns[column]?.upper ?? 0 }))
     .filter(({ choice }) => !season.fixed.has(choice));
   const weeks = [...new Set(free.map(({ choice }) => choice.sow_week))].sort((a, b) => a - b);
   const at = new Map(weeks.map((week, index) => [week, first + index]));

@@ -1,20 +1,20 @@
 /** First: as many wishes met as there can be. */
 import type { Aim } from './aim.ts';
-import { type Counts, pickedUnits, worthMet } from './counts.ts';
-import type { Model } from './model.ts';
-import { unitsByStep, unitsFor, worthIn } from './need.ts';
+import { worthMet } from './counts.ts';
+import type { Desk } from './desk.ts';
+import { unitsFor, worthIn } from './need.ts';
 import type { Entry } from './rows.ts';
 import type { Season } from './season.ts';
 
 /**
  * Wishes that are left unmet, by what they are worth.
- * @param season the season
- * @param model its programme
+ * @param desk the programme
  * @returns the aim
  * @valid every season
  * @source commonPractice
  */
-export function demandAim(season: Season, model: Model): Aim {
+export function demandAim(desk: Desk): Aim {
+  const { season, model } = desk;
   const all = season.needs.flat().reduce((sum, need) => sum + worthIn(need, unitsFor(need)), 0);
   return {
     name: 'demand',
@@ -50,18 +50,4 @@ function longer({ choices, fixed, task }: Season): ReadonlySet<number> {
     if (beaten !== undefined) found.add(beaten);
   }
   return found;
-}
-
-/**
- * Values of the columns that count met wishes.
- * @param season the season
- * @param model its programme
- * @param counts units of each choice
- * @returns values in the order of those columns
- * @valid whole units
- * @source geometry
- */
-export function metValues(season: Season, model: Model, counts: Counts): readonly number[] {
-  const picked = pickedUnits(season, counts);
-  return model.met.flatMap(({ wish, week, need }) => unitsByStep(need, picked[wish]?.[week] ?? 0));
 }

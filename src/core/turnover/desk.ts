@@ -1,26 +1,26 @@
 /** The programme of a season while its stages go over it, and what so many units mean in it. */
-import type { Aim } from './aim.ts';
+import { type Aim, same } from './aim.ts';
 import type { Counts } from './counts.ts';
-import { metValues } from './demandAim.ts';
-import type { Model } from './model.ts';
+import { metValues, type Model } from './model.ts';
+import type { Entry } from './rows.ts';
 import type { Season } from './season.ts';
 import type { Column, Row } from './solver.ts';
 
 /** A whole number that a solver gives may be a little less or more. */
 const nearest = 0.5;
-/** Sums of parts of one are the same when they differ by less. */
-export const same = 1e-6;
 
 export type Desk = {
   readonly season: Season;
   readonly model: Model;
-  readonly columns: Column[];
+  /** With no more room than what the aims so far have reached leaves them. */
+  columns: readonly Column[];
   readonly rows: Row[];
   readonly aims: Aim[];
 };
 
 /** What was found, in whole units, if it keeps every row and is no worse. */
-export function better(desk: Desk, aim: Aim, counts: Counts, values: readonly number[]): Counts {
+export function better(desk: Desk, aim: Aim, counts: Counts, values: readonly number[] | null): Counts {
+  if (values === null) return counts;
   const found = desk.season.choices.map((_, column) => Math.floor((values[column] ?? 0) + nearest));
   const isBetter = aim.value(found) <= aim.value(counts) + same && keeps(desk, valuesOf(desk, found));
   return isBetter ? found : counts;
@@ -56,7 +56,33 @@ function keeps({ columns, rows }: Desk, values: readonly number[]): boolean {
 }
 
 /**
- * The columns with what they cost this aim; those that cannot help it stay as they are.
+ * The most that a sum can be.
+ * @param columns all columns
+ * @param entries the sum
+ * @returns 0 and more
+ * @valid factors of 0 and more
+ * @source geometry
+ * @example mostOf([{ cost: 0, lower: 0, upper: 3, kind: 'whole' }], [[0, 2]]) // 6
+ */
+export function mostOf(columns: readonly Column[], entries: readonly Entry[]): number {
+  return entries.reduce((sum, [column, factor]) => sum + factor * (columns[column]?.upper ?? 0), 0);
+}
+
+/**
+ * The columns with what they cost an aim.
+ * @param columns all columns
+ * @param aim what is to be made small
+ * @returns columns in the same order
+ * @valid every aim
+ * @source geometry
+ */
+export function costing(columns: readonly Column[], aim: Aim): readonly Column[] {
+  const costs = new Map(aim.entries);
+  return columns.map((column, at) => ({ ...column, cost: costs.get(at) ?? 0 }));
+}
+
+/**
+ * The columns, but those that cannot help an aim stay as they are.
  * @param columns all columns
  * @param aim what is to be made small
  * @param start values of all columns now
@@ -64,12 +90,13 @@ function keeps({ columns, rows }: Desk, values: readonly number[]): boolean {
  * @valid every aim
  * @source geometry
  */
-export function aimed(columns: readonly Column[], aim: Aim, start: readonly number[]): readonly Column[] {
-  const { entries, unused } = aim;
-  const costs = new Map(entries);
+export function withoutUnused(
+  columns: readonly Column[],
+  aim: Aim,
+  start: readonly number[],
+): readonly Column[] {
   return columns.map((column, at) => {
-    const cost = costs.get(at) ?? 0;
     const now = start[at] ?? 0;
-    return unused.has(at) ? { ...column, cost, lower: now, upper: now } : { ...column, cost };
+    return aim.unused.has(at) ? { ...column, lower: now, upper: now } : column;
   });
 }

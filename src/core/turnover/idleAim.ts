@@ -1,23 +1,32 @@
 /** Last: little idle bed. */
 import type { Aim } from './aim.ts';
 import { placesOfWeeks, plantedPlaces } from './counts.ts';
-import type { Season } from './season.ts';
+import { type Desk, mostOf } from './desk.ts';
 
 /**
  * Places that are ever needed at a time: the others can be given to something else for the whole season, and those that
  * are planted stand empty for less of it.
- * @param season the season
- * @param first number of the aim's first column
+ * @param desk the programme
  * @returns the aim
  * @valid every season
  * @source geometry
  */
-export function idleAim(season: Season, first: number): Aim {
+export function idleAim(desk: Desk): Aim {
+  const { season, columns } = desk;
+  const first = columns.length;
+  const weeks = placesOfWeeks(season);
   const peak = (planted: readonly number[]): number => Math.max(0, ...planted);
   return {
     name: 'idle',
-    columns: [{ cost: 0, lower: 0, upper: Number.POSITIVE_INFINITY, kind: 'real' }],
-    rows: placesOfWeeks(season).map((entries) => ({
+    columns: [
+      {
+        cost: 0,
+        lower: 0,
+        upper: Math.max(0, ...weeks.map((entries) => mostOf(columns, entries))),
+        kind: 'real',
+      },
+    ],
+    rows: weeks.map((entries) => ({
       lower: Number.NEGATIVE_INFINITY,
       upper: 0,
       entries: [...entries, [first, -1]],

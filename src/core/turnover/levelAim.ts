@@ -1,20 +1,21 @@
 /** Second: a bed that stays as full as it is. */
 import type { Aim } from './aim.ts';
 import { type Counts, placesOfWeeks, plantedPlaces } from './counts.ts';
+import { type Desk, mostOf } from './desk.ts';
 import type { Entry } from './rows.ts';
-import type { Season } from './season.ts';
 import type { Row } from './solver.ts';
 
 /**
  * All rises of the planted places together, the first planting included: a bed that is filled once and kept full rises
  * once, one that is emptied in between rises again.
- * @param season the season
- * @param first number of the aim's first column
+ * @param desk the programme
  * @returns the aim
  * @valid every season
  * @source geometry
  */
-export function levelAim(season: Season, first: number): Aim {
+export function levelAim(desk: Desk): Aim {
+  const { season, columns } = desk;
+  const first = columns.length;
   const weeks = placesOfWeeks(season);
   const rises = (counts: Counts): readonly number[] => {
     const planted = plantedPlaces(season, counts);
@@ -22,7 +23,7 @@ export function levelAim(season: Season, first: number): Aim {
   };
   return {
     name: 'level',
-    columns: weeks.map(() => ({ cost: 0, lower: 0, upper: Number.POSITIVE_INFINITY, kind: 'real' })),
+    columns: weeks.map((entries) => ({ cost: 0, lower: 0, upper: mostOf(columns, entries), kind: 'real' })),
     rows: weeks.map((entries, week): Row => {
       const change = lessBy(entries, weeks[week - 1] ?? []);
       return { lower: Number.NEGATIVE_INFINITY, upper: 0, entries: [...change, [first + week, -1]] };

@@ -1,6 +1,7 @@
 /** The season as a programme: how many units of each choice, in beds and a nursery that are only so large. */
 import type { Choice } from './choices.ts';
-import { type Need, noNeed, type Step, unitsFor } from './need.ts';
+import { type Counts, pickedUnits } from './counts.ts';
+import { type Need, noNeed, type Step, unitsByStep, unitsFor } from './need.ts';
 import { type Entry, limitRows } from './rows.ts';
 import type { Season } from './season.ts';
 import type { Column, Row } from './solver.ts';
@@ -78,4 +79,18 @@ function picksOf(season: Season): ReadonlyMap<string, Entry[]> {
       found.set(key, entries);
     }
   return found;
+}
+
+/**
+ * Values of the columns that count met wishes.
+ * @param season the season
+ * @param model its programme
+ * @param counts units of each choice
+ * @returns values in the order of those columns
+ * @valid whole units
+ * @source geometry
+ */
+export function metValues(season: Season, model: Model, counts: Counts): readonly number[] {
+  const picked = pickedUnits(season, counts);
+  return model.met.flatMap(({ wish, week, need }) => unitsByStep(need, picked[wish]?.[week] ?? 0));
 }

@@ -17,8 +17,8 @@ export type Row = {
 export type Programme = { readonly columns: readonly Column[]; readonly rows: readonly Row[] };
 
 export type Search = {
-  /** Values of all columns that keep every row: nothing worse is handed out. */
-  readonly start: readonly number[];
+  /** Values of all columns that keep every row, to begin with; null where none are known. */
+  readonly start: readonly number[] | null;
   /** Seconds after which the best so far is handed out. */
   readonly most_s: number;
   /** Values that differ by less are the same. */
@@ -26,13 +26,12 @@ export type Search = {
 };
 
 export type Found = {
-  /** stopped: nothing shows yet that there is nothing better. */
-  readonly state: 'proven' | 'stopped';
-  readonly values: readonly number[];
+  /** Of all columns; null where none were found that keep every row. */
+  readonly values: readonly number[] | null;
   /** No solution can be smaller than this. */
   readonly bound: number;
-  /** Seconds that it took. */
-  readonly took_s: number;
+  /** What the limit of each row would be worth; none where a column is whole. */
+  readonly prices: readonly number[];
 };
 
 export type Solver = (programme: Programme, search: Search) => Found;

@@ -5,8 +5,10 @@ import { isoWeekOf } from '../isoWeek.ts';
 import { type Assigned, assigned, type Placed } from './assign.ts';
 import { bedKinds } from './bedKinds.ts';
 import { choicesOf, type Grows } from './choices.ts';
+import type { Clock } from './clock.ts';
 import type { Counts } from './counts.ts';
 import { faultsIn } from './faults.ts';
+import { firstCounts } from './firstCounts.ts';
 import { plantedWeeks } from './plantedWeeks.ts';
 import { type Season, seasonOf } from './season.ts';
 import { cropWeeks, type Early, earlyWeeks, shortfalls } from './shortfalls.ts';
@@ -17,12 +19,26 @@ import { type Change, standing } from './standing.ts';
 import { turnoverNotes } from './turnoverNotes.ts';
 import type { TurnoverPlan, TurnoverTask, Week } from './turnover.ts';
 
-/** What works a plan out: how crops grow, what solves programmes, and for how long it may. */
-export type Means = { readonly grows: Grows; readonly solver: Solver; readonly most_s: number };
+/** What works a plan out: how crops grow, what solves programmes, and the time that it may take. */
+export type Means = { readonly grows: Grows; readonly solver: Solver; readonly clock: Clock };
 
 /**
- * The plan of a season, better from stage to stage: first one that can be used, then the one that meets most wishes, then
- * of those the most even, then of those the one with the fewest days of sowing, then of those the one on the least bed.
+ * A plan of a season that keeps every limit and can be had at once. How good it is was not looked at.
+ * @param task a checked task
+ * @param grows how crops grow
+ * @returns a plan without stages
+ * @valid see grown
+ * @throws Error where a plan breaks its own rules, which is our mistake
+ * @source commonPractice
+ */
+export function draftPlan(task: TurnoverTask, grows: Grows): TurnoverPlan {
+  const season = freshSeason(task, grows);
+  return planOf(season, { counts: firstCounts(season), stages: [] }, earlyWeeks(task, grows));
+}
+
+/**
+ * The plan of a season, better from stage to stage: first the one that meets most wishes, then of those the most even, then
+ * of those the one with the fewest days of sowing, then of those the one on the least bed.
  * @param task a checked task
  * @param means how crops grow, and a solver
  * @returns a plan after each stage; the last is the best
@@ -31,10 +47,14 @@ export type Means = { readonly grows: Grows; readonly solver: Solver; readonly m
  * @source commonPractice
  */
 export function* turnoverPlans(task: TurnoverTask, means: Means): Generator<TurnoverPlan, void, void> {
-  const kinds = bedKinds(task);
-  const season = seasonOf(task, kinds, choicesOf(task, kinds, means.grows), []);
+  const season = freshSeason(task, means.grows);
   const early = earlyWeeks(task, means.grows);
-  for (const staged of stagesOf(season, means.solver, means.most_s)) yield planOf(season, staged, early);
+  for (const staged of stagesOf(season, means.solver, means.clock)) yield planOf(season, staged, early);
+}
+
+function freshSeason(task: TurnoverTask, grows: Grows): Season {
+  const kinds = bedKinds(task);
+  return seasonOf(task, kinds, choicesOf(task, kinds, grows), []);
 }
 
 /**
@@ -66,7 +86,7 @@ export function* replans(
     [...fixed].map(([choice, units]) => ({ choice, units })),
   );
   const early = earlyWeeks(task, means.grows);
-  for (const staged of stagesOf(season, means.solver, means.most_s))
+  for (const staged of stagesOf(season, means.solver, means.clock))
     yield planOf(season, staged, early, stands);
 }
 

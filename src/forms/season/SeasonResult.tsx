@@ -21,6 +21,9 @@ export function SeasonResult({ content, desk }: ResultProps) {
       <PlanBar content={content} desk={desk} />
       {shown === null ? null : (
         <>
+          {shown.stages.length === 0 ? (
+            <p class="draft">{say(catalogue, `crops.draft.${state === 'working' ? 'working' : 'left'}`)}</p>
+          ) : null}
           <List title={say(catalogue, 'crops.changed')} lines={shown.changes} />
           <Calendar catalogue={catalogue} shown={shown} />
           <List
@@ -78,7 +81,7 @@ function List({ title, lines }: { readonly title: string; readonly lines: readon
 
 function stageText({ name, state, gap_frac }: Stage, catalogue: Catalogue): string {
   const gap = amount(gap_frac, 'frac', 'up', 'metric');
-  return say(catalogue, `crops.stage.${name}.${state}`, { gap });
+  return say(catalogue, `crops.stage.${name}.${gap_frac < 1 ? state : 'unknown'}`, { gap });
 }
 
 type FilesProps = {

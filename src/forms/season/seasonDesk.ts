@@ -6,8 +6,8 @@ import { today } from '../today.ts';
 import { type Trouble, troubleOf } from '../troubles.ts';
 import { type Aside, type Hand, isOf, type KeptHand } from './hand.ts';
 import { changeOf, draftOf, rawOf, type SeasonDraft, withChangeOf, withoutChange } from './seasonDraft.ts';
-import type { Planned, SeasonContent, SeasonFile, SeasonShown, SeasonTold } from './seasonMessages.ts';
-import { seasonRoom } from './seasonRoom.ts';
+import type { SeasonContent, SeasonFile, SeasonShown, SeasonTold } from './seasonMessages.ts';
+import type { SeasonRoom } from './seasonRoom.ts';
 import { keepHand, keepSeason } from './seasonStore.ts';
 
 export type SeasonView = {
@@ -47,12 +47,14 @@ type Coming = Pick<Hand, 'draft' | 'held'> & {
   readonly came: 'yes' | 'no';
 };
 
+type Told<Kind> = Extract<SeasonTold, { readonly kind: Kind }>;
+
 export function startDesk(
   content: SeasonContent,
+  room: SeasonRoom,
   { draft: first, kept }: { readonly draft: SeasonDraft; readonly kept: KeptHand | null },
   changed: () => void,
 ): SeasonDesk {
-  const room = seasonRoom(content, hear);
   let view: SeasonView = {
     ...{ draft: first, hand: kept?.hand ?? null, before: kept?.before ?? null },
     ...{ troubles: [], failure: '', shown: null, state: 'working', making: null },
@@ -61,6 +63,7 @@ export function startDesk(
   /** Where planning again began: all of it comes back where that fails. */
   let origin: SeasonView | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  room.listen(hear);
   work();
   return { view: () => view, change, open, stop, hold, planWhole, planAgain, back, download };
 
@@ -139,21 +142,35 @@ export function startDesk(
   }
 
   function hear(told: SeasonTold): void {
-    if (told.kind === 'shown') taken(told.shown, told.planned);
+    if (told.kind === 'shown') taken(told);
+    if (told.kind === 'side' || told.kind === 'drawn') drawn(told);
     if (told.kind === 'done') done('whole');
     if (told.kind === 'problems') inTheWay(told.problems);
     if (told.kind === 'failed') inTheWay([], told.message);
   }
 
-  function taken(shown: SeasonShown, planned: Planned): void {
+  function taken({ shown, side, planned }: Told<'shown'>): void {
     if (origin !== null && coming.came === 'no') {
       set({ before: aside() });
       type(withoutChange(view.draft));
     }
+    // A draft begins a new plan, also where one that was known was to be shown.
+    if (shown.stages.length === 0) coming = { ...coming, as: 'new' };
     const { draft, held } = coming;
     const worked = coming.as === 'known' ? (view.hand?.worked ?? 'whole') : 'stopped';
     coming = { ...coming, came: 'yes' };
-    set({ shown, hand: { planned, draft, held, worked }, troubles: [] });
+    // Pages of the plan before stay until those of this one take their places.
+    const sides = side === null ? [] : [side, ...(view.shown?.sides.slice(1) ?? [])];
+    set({ shown: { ...shown, sides }, hand: { planned, draft, held, worked }, troubles: [] });
+  }
+
+  function drawn(told: Told<'side' | 'drawn'>): void {
+    const { shown, state } = view;
+    if (shown === null) return;
+    const sides = told.kind === 'side' ? withSide(shown.sides, told) : shown.sides.slice(0, told.sides);
+    set({ shown: { ...shown, sides } });
+    // The last plan before it was stopped may still have been drawn.
+    if (told.kind === 'drawn' && state === 'stopped') keep();
   }
 
   function done(worked: Hand['worked']): void {
@@ -228,4 +245,9 @@ export function startDesk(
       })
       .finally(() => set({ making: null }));
   }
+}
+
+/** The page in its place: one more, or instead of that of the plan before. */
+function withSide(sides: SeasonShown['sides'], { index, side }: Told<'side'>): SeasonShown['sides'] {
+  return [...sides.slice(0, index), side, ...sides.slice(index + 1)];
 }

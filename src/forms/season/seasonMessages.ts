@@ -1,8 +1,12 @@
-/** What the crops page and its worker say to each other. Plain data, so that it can be handed over. */
+/**
+ * What the crops page and its two workers say to each other: one draws and makes files, the other solves. Plain data, so
+ * that it can be handed over.
+ */
 import type { Problem } from '../../core/problem.ts';
 import type { Crop } from '../../core/crops/crop.ts';
 import type { PlanChanges } from '../../core/turnover/planChanges.ts';
-import type { Stage, TurnoverPlan } from '../../core/turnover/turnover.ts';
+import type { Change } from '../../core/turnover/standing.ts';
+import type { Stage, TurnoverPlan, TurnoverTask } from '../../core/turnover/turnover.ts';
 import type { ClimateFile } from '../../schemas/climate.ts';
 import type { SourceFile } from '../../schemas/source.ts';
 import type { TermFile } from '../../schemas/term.ts';
@@ -39,6 +43,8 @@ export type SeasonAsk =
   | (OfPlan & { readonly kind: 'again'; readonly change: unknown })
   /** A plan that is there already, for the paper and the units of the form. */
   | (OfPlan & { readonly kind: 'show'; readonly held: 'yes' | 'no'; readonly raw: unknown })
+  /** A better plan of what was asked last; what is still drawn of the one before is dropped. */
+  | { readonly kind: 'draw'; readonly turn: number; readonly number: number; readonly plan: TurnoverPlan }
   | (OfPlan & { readonly kind: 'make'; readonly file: SeasonFile });
 
 type OfPlan = { readonly turn: number; readonly planned: Planned; readonly day: string };
@@ -51,23 +57,61 @@ export type SowingShown = {
   readonly text: string;
 };
 
-/** A plan as the page shows it: sentences, and the pages of its calendar as pictures. */
-export type SeasonShown = {
+/** What is to be solved: a whole season, or its rest after what came differently. */
+export type Job =
+  | { readonly kind: 'season'; readonly task: TurnoverTask }
+  | { readonly kind: 'rest'; readonly plan: TurnoverPlan; readonly change: Change };
+
+/** A plan as the page shows it, in sentences. */
+export type SeasonWords = {
   readonly crops: readonly string[];
   readonly short: readonly string[];
   readonly notes: readonly string[];
+  /** None yet of a first draft. */
   readonly stages: readonly Stage[];
   /** What planning again changed; empty where nothing was. */
   readonly changes: readonly string[];
   readonly sowings: readonly SowingShown[];
-  readonly sides: readonly Side[];
   readonly files: readonly { readonly id: SeasonFile; readonly name: string }[];
 };
 
+/** The same with the pages of its calendar as pictures. */
+export type SeasonShown = SeasonWords & { readonly sides: readonly Side[] };
+
 export type SeasonTold = { readonly turn: number } & (
   | { readonly kind: 'problems'; readonly problems: readonly Problem[] }
-  | { readonly kind: 'shown'; readonly shown: SeasonShown; readonly planned: Planned }
+  /** What was typed is whole: this is to be solved. */
+  | { readonly kind: 'job'; readonly job: Job }
+  /** A plan in words, and the first page of its calendar; null where nothing grows. */
+  | {
+      readonly kind: 'shown';
+      readonly shown: SeasonWords;
+      readonly planned: Planned;
+      readonly side: Side | null;
+    }
+  /** The other pages, one by one. */
+  | { readonly kind: 'side'; readonly index: number; readonly side: Side }
+  /** That was the last page; what was not solved has number 0. */
+  | { readonly kind: 'drawn'; readonly number: number; readonly sides: number }
   | { readonly kind: 'done' }
   | { readonly kind: 'made'; readonly made: MadeFile }
+  | { readonly kind: 'failed'; readonly message: string }
+);
+
+export type SolvingAsk =
+  | { readonly kind: 'start'; readonly compiled: WebAssembly.Module }
+  /** The solver did not load. */
+  | { readonly kind: 'fail'; readonly message: string }
+  | {
+      readonly kind: 'solve';
+      readonly turn: number;
+      readonly job: Job;
+      /** Seconds that it may take. */
+      readonly most_s: number;
+    };
+
+export type SolvingTold = { readonly turn: number } & (
+  | { readonly kind: 'solved'; readonly plan: TurnoverPlan }
+  | { readonly kind: 'done' }
   | { readonly kind: 'failed'; readonly message: string }
 );

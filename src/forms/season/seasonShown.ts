@@ -10,9 +10,9 @@ import { turnoverSheets } from '../../sheets/turnoverSheets.ts';
 import { noteSentence } from '../../wording/note.ts';
 import type { Side } from '../messages.ts';
 import { changeLines, sowingText } from './changeLines.ts';
-import type { SeasonShown } from './seasonMessages.ts';
+import type { SeasonWords } from './seasonMessages.ts';
 
-export function shownOf(input: TurnoverInput, changed: PlanChanges | null): Omit<SeasonShown, 'sides'> {
+export function shownOf(input: TurnoverInput, changed: PlanChanges | null): SeasonWords {
   const sheets = turnoverSheets
     .filter((kind) => kind.fits(input) === 'yes')
     .map((kind): FileName => ({ id: kind.id, name: kind.name(input) }));
@@ -32,19 +32,17 @@ export function shownOf(input: TurnoverInput, changed: PlanChanges | null): Omit
   };
 }
 
-type FileName = SeasonShown['files'][number];
+type FileName = SeasonWords['files'][number];
 
 function plainFiles(input: TurnoverInput): readonly FileName[] {
   return (['ics', 'csv'] as const).map((id) => ({ id, name: season(input, `file.names.${id}`) }));
 }
 
 /** The calendar for the paper of the house, page by page; none where nothing grows. */
-export async function calendarSides(input: TurnoverInput, press: Press): Promise<readonly Side[]> {
+export async function* calendarSides(input: TurnoverInput, press: Press): AsyncGenerator<Side, void, void> {
   const [calendar] = turnoverSheets;
-  const sides: Side[] = [];
-  if (calendar === undefined || calendar.fits(input) === 'no') return sides;
-  for await (const page of calendar.pages(input, press.layOut)) sides.push(sideOf(page, input, press));
-  return sides;
+  if (calendar === undefined || calendar.fits(input) === 'no') return;
+  for await (const page of calendar.pages(input, press.layOut)) yield sideOf(page, input, press);
 }
 
 function sideOf(page: Page, input: TurnoverInput, press: Press): Side {

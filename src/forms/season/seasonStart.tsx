@@ -6,6 +6,7 @@ import { draftOf } from './seasonDraft.ts';
 import { startDesk } from './seasonDesk.ts';
 import type { SeasonContent } from './seasonMessages.ts';
 import { SeasonPage } from './SeasonPage.tsx';
+import { seasonRoom } from './seasonRoom.ts';
 import { takeHand, takeSeason } from './seasonStore.ts';
 
 const content: SeasonContent = JSON.parse(document.getElementById('season-content')?.textContent ?? '');
@@ -14,11 +15,13 @@ const place = document.getElementById('season');
 if (place) await start(place);
 
 async function start(into: HTMLElement): Promise<void> {
+  // What draws and what solves is fetched while nobody waits for it yet.
+  const room = seasonRoom(content);
   const [typed, kept] = await Promise.all([takeSeason(), takeHand()]);
   const [example] = Object.values(content.seasons);
   const draft = typed ?? (example ? draftOf(example) : null);
   if (draft === null) return;
-  const desk = startDesk(content, { draft, kept }, show);
+  const desk = startDesk(content, room, { draft, kept }, show);
   show();
   await workOffline(into.dataset['base'] ?? '/', () => undefined);
 

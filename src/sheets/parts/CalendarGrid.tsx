@@ -2,7 +2,8 @@
 import type { BoxWords, TurnoverDrawing } from '../../drawing/turnoverDrawing.ts';
 import type { TurnoverRow } from '../../drawing/turnoverRows.ts';
 import { mm } from '../../paper/measures.ts';
-import { calendarAlt, cropName, cropNumber, season, type TurnoverInput } from '../turnoverSheet.ts';
+import { counted } from '../../wording/harvest.ts';
+import { calendarAlt, cropName, cropNumber, saidIn, season, type TurnoverInput } from '../turnoverSheet.ts';
 import { type CalendarLook, oneLine } from './calendarLook.ts';
 import { weight } from './look.ts';
 import { Shapes } from './Shapes.tsx';
@@ -113,7 +114,10 @@ function rowName(input: TurnoverInput, row: TurnoverRow): string {
   if (row.kind === 'bed') {
     const bed = input.plan.task.beds[row.bed];
     const mode = season(input, `modes.${bed?.mode ?? 'siphon'}`);
-    return season(input, 'calendar.bed', { name: bed?.name ?? '', places: String(bed?.places ?? 0), mode });
+    return season(input, 'calendar.bed', {
+      ...{ name: bed?.name ?? '', mode },
+      places: counted('places', bed?.places ?? 0, saidIn(input)),
+    });
   }
   const { first, last } = row;
   if (first === last) return season(input, 'calendar.place', { place: String(first) });

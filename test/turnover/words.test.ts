@@ -1,0 +1,38 @@
+/** What a season says of numbers: one is one. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { jobsOf } from '../../src/core/turnover/jobs.ts';
+import { draftPlan } from '../../src/core/turnover/turnoverPlan.ts';
+import { shortLines, totalLines } from '../../src/sheets/harvestWords.ts';
+import { firstPicking, jobText } from '../../src/wording/harvest.ts';
+import { seasonInput } from './seasons.ts';
+import { fixedGrowth, tasks } from './tasks.ts';
+
+const small = tasks({ crops: 3, weeks: 12, places: 6, most: 2 });
+
+/** "1 weeks", and "2 week". */
+const wrong =
+  /\b1 (weeks|seeds|plants|places|heads|bunches)\b|\b(?!1 )\d+ (week|seed|plant|place|head|bunch)\b/;
+
+describe('the sentences of a season', () => {
+  test('speak of one week, seed, plant or place as of one', () => {
+    let ones = 0;
+    fc.assert(
+      fc.property(small, (task) => {
+        const plan = draftPlan(task, fixedGrowth);
+        const input = seasonInput(plan);
+        const said = { catalogue: input.words.catalogue, units: input.units };
+        const all = [
+          ...jobsOf(plan).map((job) => jobText(job, plan, said)),
+          ...plan.sowings.map((sowing) => firstPicking(sowing, said)),
+          ...shortLines(input),
+          ...totalLines(input),
+        ];
+        for (const one of all) expect(one.replaceAll('\u00a0', ' ')).not.toMatch(wrong);
+        ones += all.filter((one) => /\b1\s(week|plant|head)\b/.test(one)).length;
+      }),
+      { numRuns: 200 },
+    );
+    expect(ones).toBeGreaterThan(50);
+  });
+});
