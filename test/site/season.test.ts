@@ -1,7 +1,7 @@
 /** The form of a season in a real browser: pulses, own months, and the rest of a plan once more. */
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { lines, openSpring, planned, plannedAnew, status } from './cropsVisit.ts';
+import { lines, openNorth, openSpring, planned, plannedAnew, status } from './cropsVisit.ts';
 import { objections } from './objections.ts';
 import { downloaded, openSite, type Site } from './visit.ts';
 
@@ -197,7 +197,7 @@ describe('planning again', () => {
   }, 120_000);
 
   test('can be stopped: at once the plan from before is there, later the best so far, and before it the other', async () => {
-    const { page, close } = await openSpring(site);
+    const { page, close } = await openNorth(site);
     const before = await jobs(page);
     const failed = await differently(page);
     await failed.getByRole('checkbox').first().check();
