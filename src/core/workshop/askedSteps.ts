@@ -127,20 +127,24 @@ function containerOf(key: string): string {
 type Earlier = Pick<Asked, 'key' | 'steps'>;
 
 function fromOf(symbol: Quantity, key: string, earlier: readonly Earlier[]): From {
-  for (const { key: of, steps } of earlier)
-    for (const { gives, number } of steps)
-      if (
-        isEqual(gives, symbol) &&
-        calls(symbol.term, gives.term, of, of === key, number === steps.at(-1)?.number)
-      )
-        return { is: 'result', key: of, number };
+  for (const one of earlier) {
+    const meant = one.key === key ? withinFigure(symbol, one) : ofFigure(symbol, one);
+    if (meant !== undefined && isEqual(meant.gives, symbol))
+      return { is: 'result', key: one.key, number: meant.number };
+  }
   return { is: isMeasure(symbol) ? 'measure' : 'told' };
 }
 
-/** Whether a step means an earlier result: within a figure by its term, else by the name of the figure. */
-function calls(term: string, given: string, of: string, isOwn: boolean, isLast: boolean): boolean {
-  if (isOwn) return term === given || (term === 'oneContainer' && given === 'waterVolume');
-  return isLast && term === of.replace(/^bed\d+\./, '').replace(/_L$/, '');
+/** A step of the same figure goes by its term. */
+function withinFigure({ term }: Quantity, { steps }: Earlier): AskedStep | undefined {
+  return steps.find(
+    ({ gives }) => gives.term === term || (gives.term === 'waterVolume' && term === 'oneContainer'),
+  );
+}
+
+/** The last step of another figure goes by the figure's name. */
+function ofFigure({ term }: Quantity, { key, steps }: Earlier): AskedStep | undefined {
+  return term === key.replace(/^bed\d+\./, '').replace(/_L$/, '') ? steps.at(-1) : undefined;
 }
 
 /** Rounding of the last digit apart. */
