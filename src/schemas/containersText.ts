@@ -37,6 +37,8 @@ const shapeOf = {
 
 const perUnit_mm: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000, in: 25.4 };
 const unitWords = Object.keys(perUnit_mm);
+/** What tapes are read in. */
+const [writtenUnit, written_mm] = ['cm', 10];
 
 /**
  * Reads the cell.
@@ -46,7 +48,7 @@ const unitWords = Object.keys(perUnit_mm);
 export function readContainers(text: string, systems: readonly string[]): ContainersRead {
   const written = text.trim();
   if (systems.includes(written)) return { system: written };
-  if (!/\d/.test(written)) return { problems: [unknownName(written, systems)] };
+  if (!/\d/.test(written)) return { problems: [notContainers(written, systems)] };
   const parts = written.split(/\s*\+\s*/).map(readPart);
   const problems = parts.flatMap((part) => ('problem' in part ? [part.problem] : []));
   const of = (role: Role) =>
@@ -59,6 +61,22 @@ export function readContainers(text: string, systems: readonly string[]): Contai
   const [tank] = of('tank');
   const [bed] = of('bed');
   return problems.length > 0 || !tank || !bed ? { problems } : { containers: { tank, bed } };
+}
+
+/**
+ * The cell that gives these containers, in centimetres.
+ * @param containers as they were read
+ */
+export function writeContainers(containers: WrittenContainers): string {
+  return roles.map((role) => `${role} ${writePart(containers[role])}`).join(' + ');
+}
+
+function writePart(container: ContainerFile): string {
+  const word = shapeWords.find((one) => shapeOf[one] === container.shape);
+  if (word === undefined) throw new RangeError(`no word for a ${container.shape}`);
+  const measures: Readonly<Record<string, unknown>> = container;
+  const inUnit = shapes[word].map((key) => String(Number((Number(measures[key]) / written_mm).toFixed(4))));
+  return `${word} ${inUnit.join(' x ')} ${writtenUnit}`;
 }
 
 type Part =
@@ -109,6 +127,8 @@ function meant(typed: string, known: readonly string[]): Pick<Problem, 'meant'> 
   return best === null ? {} : { meant: best };
 }
 
-function unknownName(given: string, systems: readonly string[]): Omit<Problem, 'place'> {
+/** Where there are no systems, nobody meant one. */
+function notContainers(given: string, systems: readonly string[]): Omit<Problem, 'place'> {
+  if (systems.length === 0) return { code: 'containersForm', given };
   return { code: 'containersName', given, allowed: systems, ...meant(given, systems) };
 }

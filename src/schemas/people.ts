@@ -5,6 +5,7 @@ import { type Exercise, exercises } from '../core/workshop/exercise.ts';
 import { firstLevels } from '../core/workshop/firstLevels.ts';
 import type { Person } from '../core/workshop/person.ts';
 import { type SheetNumber, sheetNumber } from '../core/workshop/sheetNumber.ts';
+import { typedContainers } from './checkLine.ts';
 import type { WrittenContainers } from './containersText.ts';
 import { toContainer } from './container.ts';
 import { entry, type Facts } from './facts.ts';
@@ -44,7 +45,8 @@ export function peopleOf(
     }
     const number = read.is === 'exercise' ? sheetNumber({ level: file.level, seed: file.seed, index }) : null;
     const { line, name, team, members, notes } = row;
-    return [{ line, name, team, members, notes, number, system: read.system }];
+    const typed = row.containers && typedContainers(row.containers, file, ofExercises);
+    return [{ line, name, team, members, notes, number, typed, system: read.system }];
   });
   return { people, problems };
 }
@@ -139,9 +141,13 @@ export function exerciseSystem({ level, seed, index }: SheetNumber, facts: Peopl
   return inExercise(baseOf(facts), exercise);
 }
 
-/** A first plan for somebody's own containers, with the media and the pump of the exercises. */
-export function ownSystem(containers: WrittenContainers, facts: PeopleFacts): ReturnType<typeof toSystem> {
-  return toSystem(rawOf(containers, ofExercises, facts), facts);
+/** A first plan for somebody's own containers; with the media and the pump of the exercises where no others are told. */
+export function ownSystem(
+  containers: WrittenContainers,
+  facts: PeopleFacts,
+  other: Partial<Pick<WorkshopFile, 'media' | 'pump'>> = {},
+): ReturnType<typeof toSystem> {
+  return toSystem(rawOf(containers, { ...ofExercises, ...other }, facts), facts);
 }
 
 /** A first plan: pump and media of the workshop, water where `firstLevels` puts it, no fish yet. */

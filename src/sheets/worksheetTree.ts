@@ -39,7 +39,7 @@ export function worksheetTree(input: SheetInput): readonly WorkTask[] {
 type Planned = Pick<SheetInput, 'system' | 'words'>;
 
 /** A figure with its steps as a task; it has one at least. */
-export function taskOf(
+function taskOf(
   input: Planned,
   { key, steps }: { readonly key: string; readonly steps: readonly Step[] },
 ): WorkTask {

@@ -18,6 +18,7 @@ type Shown = {
 const whole = (): number => 0;
 const oneBelowTen = (value: number): number => (Math.abs(value) < 10 ? 1 : 0);
 const one = (): number => 1;
+const oneBelowHundred = (value: number): number => (Math.abs(value) < 100 ? 1 : 0);
 const twoBelowOne = (value: number): number => (Math.abs(value) < 1 ? 2 : Math.abs(value) < 10 ? 1 : 0);
 
 const gramsPerPound = 453.59237;
@@ -30,7 +31,7 @@ const metric: Readonly<Record<string, Shown>> = {
   L_h: { sign: 'L/h', per: 1, offset: 0, decimals: whole },
   g: { sign: 'g', per: 1, offset: 0, decimals: oneBelowTen },
   g_d: { sign: 'g', per: 1, offset: 0, decimals: oneBelowTen },
-  kg: { sign: 'kg', per: 1, offset: 0, decimals: one },
+  kg: { sign: 'kg', per: 1, offset: 0, decimals: oneBelowHundred },
   kg_L: { sign: 'kg/L', per: 1, offset: 0, decimals: () => 3 },
   degC: { sign: '°C', per: 1, offset: 0, decimals: whole },
   mg_L: { sign: 'mg/L', per: 1, offset: 0, decimals: twoBelowOne },
@@ -63,7 +64,7 @@ const us: Readonly<Record<string, Shown>> = {
   L: { sign: 'gal', per: gallon_L, offset: 0, decimals: oneBelowTen },
   L_d: { sign: 'gal', per: gallon_L, offset: 0, decimals: oneBelowTen },
   L_h: { sign: 'gal/h', per: gallon_L, offset: 0, decimals: whole },
-  kg: { sign: 'lb', per: gramsPerPound / 1000, offset: 0, decimals: one },
+  kg: { sign: 'lb', per: gramsPerPound / 1000, offset: 0, decimals: oneBelowHundred },
   m2: { sign: 'ft²', per: 0.3048 ** 2, offset: 0, decimals: oneBelowTen },
   m_s: { sign: 'ft/s', per: 0.3048, offset: 0, decimals: one },
   kg_m2: { sign: 'lb/ft²', per: gramsPerPound / 1000 / 0.3048 ** 2, offset: 0, decimals: whole },

@@ -45,7 +45,7 @@ function worked(of: Quantity, digits: number): string {
 }
 
 /** Five digits, but for a count just under a whole as many as show it: "299.998 L ÷ 25 L" is 11, "300 L ÷ 25 L" is not. */
-function digitsOf(step: Step): number {
+export function digitsOf(step: Step): number {
   const inner = /floor\(([^()]*)\)/.exec(step.formula)?.[1];
   if (inner === undefined) return 5;
   const exact = wholeOf(inner, step, (value) => value);
@@ -77,6 +77,8 @@ export type StepPart =
   | { readonly kind: 'word'; readonly text: string }
   | {
       readonly kind: 'number';
+      /** Its sign in the formula. */
+      readonly sign: string;
       readonly term: string;
       /** Only where it stands for the first time. */
       readonly name: string;
@@ -86,11 +88,18 @@ export type StepPart =
     };
 
 /** What a step is read from: words and numbers in turn, then its result. */
-export type StepParts = { readonly parts: readonly StepPart[]; readonly result: StepPart };
+export type StepParts = {
+  readonly parts: readonly StepPart[];
+  readonly result: Extract<StepPart, { kind: 'number' }>;
+};
 
-/** A step in parts, for a sheet that leaves some of its numbers open. */
-export function stepParts(step: Step, catalogue: Catalogue, terms: Terms): StepParts {
-  const digits = digitsOf(step);
+/** A step in parts, for a sheet that leaves some of its numbers open; its numbers may have more digits than it wants itself. */
+export function stepParts(
+  step: Step,
+  catalogue: Catalogue,
+  terms: Terms,
+  digits = digitsOf(step),
+): StepParts {
   const bySign = new Map(step.symbols.map((symbol) => [symbol.sign, symbol]));
   const named = new Set<string>();
   const parts = (step.formula.match(/[A-Za-z][A-Za-z0-9]*|[^A-Za-z]+/g) ?? []).map((token): StepPart => {
@@ -98,14 +107,20 @@ export function stepParts(step: Step, catalogue: Catalogue, terms: Terms): StepP
     if (symbol === undefined) return { kind: 'word', text: grouped(token) };
     const first = !named.has(token);
     named.add(token);
-    return numberOf(symbol, first ? termName(symbol.term, terms) : '', digits);
+    return numberPart(symbol, first ? termName(symbol.term, terms) : '', digits);
   });
-  return { parts: spoken(parts, catalogue), result: numberOf(step.gives, '', digits) };
+  return { parts: spoken(parts, catalogue), result: numberPart(step.gives, '', digits) };
 }
 
-function numberOf(of: Quantity, name: string, digits: number): StepPart {
+/** A number as it stands in a step. */
+export function numberPart(
+  of: Quantity,
+  name: string,
+  digits: number,
+): Extract<StepPart, { kind: 'number' }> {
+  const { sign, term } = of;
   const unit = signs[of.unit] ?? of.unit;
-  return { kind: 'number', term: of.term, name, text: worked(of, digits), unit };
+  return { kind: 'number', sign, term, name, text: worked(of, digits), unit };
 }
 
 /**

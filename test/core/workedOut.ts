@@ -13,7 +13,7 @@ const spoken: Readonly<Record<string, string>> = {
 /** What a printed formula comes to when its signs are replaced by their numbers; knows nothing of our code. */
 export function workedOut(step: Step): number {
   const values = new Map(step.symbols.map((symbol) => [symbol.sign, symbol.value]));
-  const script = step.formula.replace(/[A-Za-zπ]+|[×÷−^]/gu, (word) => {
+  const script = step.formula.replace(/[A-Za-zπ][A-Za-z0-9]*|[×÷−^]/gu, (word) => {
     const value = values.get(word);
     if (value !== undefined) return `(${value})`;
     const known = spoken[word];

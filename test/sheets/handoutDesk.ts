@@ -1,7 +1,8 @@
 /** A class of the demo workshop with people of the test's own, and what stands on their answer keys. */
 import { expect } from 'vitest';
 import { classFacts, handoutFacts } from '../../src/core/plan/handoutFacts.ts';
-import type { Words } from '../../src/paper/page.ts';
+import type { Page } from '../../src/paper/page.ts';
+import type { Filled } from '../../src/paper/stencil.ts';
 import { readContainers } from '../../src/schemas/containersText.ts';
 import { peopleOf } from '../../src/schemas/people.ts';
 import type { RosterRow } from '../../src/schemas/readRoster.ts';
@@ -14,7 +15,7 @@ const facts = { ...content, bedName: 'Bed' };
 const [demo] = content.workshops;
 if (demo === undefined) throw new Error('no workshop in content');
 
-/** Of every kind that a roster may hold, the first an exercise. */
+/** An exercise, containers of every shape, and a system by its name, in turn. */
 export const cells = [
   '',
   'tank box 100 x 90 x 80 cm + bed box 100 x 60 x 30 cm',
@@ -24,54 +25,62 @@ export const cells = [
   'room-seven-totes',
 ];
 
-function rowOf(name: string, at: number): RosterRow {
-  const cell = cells[at % cells.length] ?? '';
-  const read =
-    cell === ''
-      ? null
-      : readContainers(
-          cell,
-          content.systems.map(({ id }) => id),
-        );
+/** Every system of the handbook. */
+export const systemIds = content.systems.map(({ id }) => id);
+
+function rowOf(name: string, at: number, cell: string): RosterRow {
+  const read = cell === '' ? null : readContainers(cell, systemIds);
   if (read !== null && 'problems' in read) throw new Error(JSON.stringify(read.problems));
   return { line: at + 2, name, team: `Team ${at % 4}`, containers: read, notes: '' };
 }
 
-export function deskFor(names: readonly string[], more: object = {}) {
+export function deskFor(names: readonly string[], more: object = {}, own: readonly string[] = cells) {
   const raw = workshopFile.parse({ ...demo?.raw, ...more });
-  const { people, problems } = peopleOf(raw, names.map(rowOf), facts, () => undefined);
+  const rows = names.map((name, at) => rowOf(name, at, own[at % own.length] ?? ''));
+  const { people, problems } = peopleOf(raw, rows, facts, () => undefined);
   expect(problems).toEqual([]);
   const example = demo?.example ?? { name: '', system: facts.systems[0]?.system };
   return classDesk({ raw, people, example } as never, { words, day: '2031-05-04', core }, press);
 }
 
-/** The results on somebody's answer key, as printed, by figure and step. */
-export async function printedResults(
-  desk: ReturnType<typeof deskFor>,
+/** The page as it is printed: what everybody has, and this person's words. */
+export function printed({ stencil, words: own }: Filled): Page {
+  const slots = new Set([...stencil.slots.values()].flat().map(({ node }) => node));
+  return { ...stencil.page, items: [...stencil.page.items.filter(({ node }) => !slots.has(node)), ...own] };
+}
+
+type Desk = ReturnType<typeof deskFor>;
+
+/** What stands in the slots of somebody's sheet, by their names, in the order of the sheet; also where it was laid out for them alone. */
+export async function printedSlots(
+  desk: Desk,
   at: number,
-): Promise<readonly Result[]> {
-  const results: Result[] = [];
-  for (const { stencil, words: own } of await desk.handouts(desk.handoutOf(at), 'key'))
-    for (const [slot, places] of stencil.slots) {
-      const named = /^(.+)-(\d+)-result$/.exec(slot);
-      if (named === null) continue;
-      const text = textAt(own, places[0]?.node);
-      results.push({ key: named[1] ?? '', step: Number(named[2]), text });
-    }
-  return results;
+  view: 'blank' | 'key',
+): Promise<ReadonlyMap<string, string>> {
+  const found = new Map<string, string>();
+  for (const page of (await desk.handouts(desk.handoutOf(at), view)).map(printed))
+    for (const [node, { slot }] of page.nodes.entries())
+      if (slot !== null) found.set(slot, textAt(page, node));
+  return found;
+}
+
+/** The results on somebody's answer key, as printed, by figure and step. */
+export async function printedResults(desk: Desk, at: number): Promise<readonly Result[]> {
+  return [...(await printedSlots(desk, at, 'key'))].flatMap(([slot, text]) => {
+    const [, key, step] = /^(.+)-(\d+)-result$/.exec(slot) ?? [];
+    return key === undefined ? [] : [{ key, step: Number(step), text }];
+  });
 }
 
 type Result = { readonly key: string; readonly step: number; readonly text: string };
 
-export function textAt(own: readonly Words[], node: number | undefined): string {
-  return own
-    .filter((one) => one.node === node)
-    .map((one) => one.text)
-    .join('');
+function textAt({ items }: Page, node: number): string {
+  return items.flatMap((item) => (item.kind === 'words' && item.node === node ? [item.text] : [])).join('');
 }
 
-/** Whether a printed number is this one; five digits are printed. */
-export function isPrinted(text: string, exact: number): boolean {
+/** Whether a printed number is this one; five digits are printed, of a turnover two. */
+export function isPrinted(text: string, exact: number, key = ''): boolean {
   const shown = Number.parseFloat(text.replace('−', '-').replaceAll('\u00a0', ''));
+  if (key === 'turnover') return shown === Number(exact.toPrecision(2));
   return Math.abs(shown - exact) <= Math.abs(exact) * 5e-5 + 1e-9;
 }

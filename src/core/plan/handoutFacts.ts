@@ -1,17 +1,14 @@
 /** All that the core says about somebody's worksheet, and about the class that works on it. */
-import type { Plan, Step } from './figure.ts';
+import type { Plan } from './figure.ts';
 import { planOf, standingPlan } from './planOf.ts';
 import { plantingFigures } from './plantingPlan.ts';
 import { pumpWork } from './pumpPlan.ts';
 import type { System } from '../system.ts';
-import { inDecimetres } from '../workshop/decimetres.ts';
+import { type Asked, askedSteps } from '../workshop/askedSteps.ts';
 import type { Level } from '../workshop/exercise.ts';
 import { type Material, materials } from '../workshop/materials.ts';
 import { clockAt, type Part, programme } from '../workshop/programme.ts';
 import { careRota, type RotaDay, type RotaWish } from '../workshop/rota.ts';
-
-/** A figure that a worksheet asks for, with the steps to it. */
-export type Asked = { readonly key: string; readonly steps: readonly Step[] };
 
 export type HandoutFacts = {
   readonly system: System;
@@ -21,19 +18,22 @@ export type HandoutFacts = {
   readonly asked: readonly Asked[];
 };
 
-const firstLimits = ['bed1.wetMedia_L', 'tankFull_L'] as const;
+const first = ['bed1.wetMedia_L', 'wetMedia_L', 'tankFull_L'] as const;
 const allLimits = ['tankLow_L', 'fishByBed', 'fishByTank', 'fishByDensity', 'fishPlanned'] as const;
 
-/** What is asked on each level; of the beds everything for each of them. */
+/**
+ * What is asked on each level; of the beds everything for each of them. Every level ends its fish with the lowest
+ * number, which is the plan's: children are told the limits that they do not work out.
+ */
 const askedOf: Readonly<Record<Level, readonly string[]>> = {
-  primary: [...firstLimits, 'fishByBed', 'bed1.placesSquare'],
-  secondary: [...firstLimits, ...allLimits, 'bed1.placesSquare'],
-  adults: [...firstLimits, ...allLimits, 'turnover', 'bed1.placesSquare'],
+  primary: [...first, 'fishByBed', 'fishPlanned', 'bed1.placesSquare'],
+  secondary: [...first, ...allLimits, 'bed1.placesSquare'],
+  adults: [...first, ...allLimits, 'turnover', 'bed1.placesSquare'],
 };
 
 /**
  * A worksheet's system, the steps that it asks for, and its plan.
- * The plan's own steps; for children with lengths in decimetres, where they are whole.
+ * The plan's own steps, as askedSteps puts them.
  * @param system a checked system
  * @param level for whom
  * @returns figures that have a value here, in the order in which they are worked
@@ -44,15 +44,19 @@ export function handoutFacts(system: System, level: Level): HandoutFacts {
   const { beds, at, figures } = standingPlan(system);
   const worked = [...figures, ...pumpWork(system, at).figures, ...plantingFigures(beds)];
   const found = new Map(worked.map((one) => [one.key, one]));
-  const keys = askedOf[level].flatMap((key) =>
-    key.startsWith('bed1.') ? system.beds.map((_, at) => key.replace('bed1.', `bed${at + 1}.`)) : [key],
-  );
-  const asked = keys.flatMap((key) => {
+  const keys = askedOf[level].flatMap((key) => ofBeds(key, system.beds.length));
+  const known = keys.flatMap((key) => {
     const one = found.get(key);
-    if (one === undefined || one.value === null || one.steps.length === 0) return [];
-    return [{ key, steps: level === 'primary' ? one.steps.map(inDecimetres) : one.steps }];
+    return one === undefined || one.value === null || one.steps.length === 0 ? [] : [one];
   });
-  return { system, asked, wholePlan: () => planOf(system) };
+  return { system, asked: askedSteps(known, level), wholePlan: () => planOf(system) };
+}
+
+/** The sum of all beds is asked for where there are several. */
+function ofBeds(key: string, beds: number): readonly string[] {
+  if (key === 'wetMedia_L' && beds < 2) return [];
+  if (!key.startsWith('bed1.')) return [key];
+  return Array.from({ length: beds }, (_, at) => key.replace('bed1.', `bed${at + 1}.`));
 }
 
 export type ClassWish = {

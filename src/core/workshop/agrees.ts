@@ -1,19 +1,22 @@
 /** Whether somebody's answer is the right one. */
 
-/** Rounded by hand, an answer may be off by so much of itself. */
-const rounded_frac = 0.005;
+/** whole: what is counted; measured: what a tape and a pencil give; rough: what is printed with two digits only. */
+export type Precision = 'whole' | 'measured' | 'rough';
+
+/** By hand, an answer may be off by so much of itself; the last of two digits is rounded by a twentieth at most. */
+const off_frac = { whole: 0, measured: 0.005, rough: 0.05 } as const;
 
 /**
  * Whether an answer agrees with the value.
- * Counts exactly; everything else within half a per cent.
+ * Counts exactly; what is measured within half a per cent, what is rough within five.
  * @param value what comes out
  * @param answer what somebody wrote
- * @param counted whole: fish and plants are counted; measured: everything else
+ * @param precision how well it can be known
  * @returns whether it may pass
  * @valid any numbers
  * @source commonPractice
+ * @example agrees(200, 201, 'measured') // true
  */
-export function agrees(value: number, answer: number, counted: 'whole' | 'measured'): boolean {
-  if (counted === 'whole') return value === answer;
-  return Math.abs(value - answer) <= Math.abs(value) * rounded_frac;
+export function agrees(value: number, answer: number, precision: Precision): boolean {
+  return Math.abs(value - answer) <= Math.abs(value) * off_frac[precision] * (1 + 1e-9);
 }

@@ -5,25 +5,33 @@ const perDecimetre_mm = 100;
 const toLitres = ' ÷ 1000000';
 
 /**
- * A step with its lengths in decimetres.
- * Where all lengths are whole decimetres: each divided by 100 mm, and where litres come out, without the division by a
- * million. Any other step as it is.
+ * A step with its lengths in decimetres, as children work it.
+ * Each length divided by 100 mm; where three of them multiply to litres, without the division by a million.
  * @param step a worked step
- * @returns the same step in decimetres
- * @valid steps whose lengths are only multiplied, or divided by one another
+ * @returns the same step in decimetres; null where children cannot work it: round, sloping or looked up
+ * @valid steps of one figure
  * @source geometry
  */
-export function inDecimetres(step: Step): Step {
+export function inDecimetres(step: Step): Step | null {
   const lengths = step.symbols.filter(({ unit }) => unit === 'mm');
-  const whole = lengths.every(({ value }) => value % perDecimetre_mm === 0);
-  const isVolume =
-    step.formula.endsWith(toLitres) && lengths.length === 3 && lengths.length === step.symbols.length;
-  const isRatio = !step.formula.includes('1000000') && step.gives.unit !== 'mm';
-  if (lengths.length === 0 || !whole || !(isVolume || isRatio)) return step;
-  const formula = isVolume ? step.formula.slice(0, -toLitres.length) : step.formula;
-  return { ...step, formula, symbols: step.symbols.map(smaller) };
+  if (step.byHand === 'no' || step.kind === 'lookup' || step.formula.includes('π')) return null;
+  if (lengths.length === 0) return step;
+  const symbols = step.symbols.map(quantityInDecimetres);
+  const product = step.symbols.map(({ sign }) => sign).join(' × ');
+  if (lengths.length === 3 && step.formula === product + toLitres)
+    return { ...step, formula: product, symbols };
+  const isRatio = step.gives.unit !== 'mm' && !step.formula.includes(toLitres);
+  return isRatio ? { ...step, symbols } : null;
 }
 
-function smaller(of: Quantity): Quantity {
+/**
+ * A length in decimetres.
+ * Millimetres over a hundred; anything else as it is.
+ * @param of any quantity
+ * @returns the same quantity
+ * @valid any quantity
+ * @source geometry
+ */
+export function quantityInDecimetres(of: Quantity): Quantity {
   return of.unit === 'mm' ? { ...of, value: of.value / perDecimetre_mm, unit: 'dm' } : of;
 }

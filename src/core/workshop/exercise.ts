@@ -32,9 +32,9 @@ const leastFish = 4;
 /** The lowest water of an exercise, as a share of the full tank. */
 const leastLeft_frac = 0.6;
 
-/** Which limit binds on which sheet, in turn. Young children get tanks that may hold fish for the table. */
+/** Which limit binds on which sheet, in turn. Children count by the bed, so their tanks carry more than their beds do. */
 const turns: Readonly<Record<Level, readonly Binding[]>> = {
-  primary: ['fishByBed', 'fishByDensity'],
+  primary: ['fishByBed'],
   secondary: ['fishByBed', 'fishByDensity', 'fishByBed', 'fishByDensity', 'fishByTank'],
   adults: ['fishByDensity', 'fishByBed', 'fishByTank', 'fishByBed', 'fishByDensity'],
 };

@@ -15,23 +15,30 @@ const free = {
   dryLayer: { most_mm: 50, frac: 0.2 },
 } as const;
 
+/** A line is marked on the next lower whole centimetre; in very shallow containers on the millimetre. */
+const mark_mm = (depth_mm: number): number => (depth_mm < 100 ? 1 : 10);
+
 /**
  * Full line, media and water line of a first plan.
  * In the tank 100 mm stay free, in the bed 50 mm, and the top 50 mm of the media stay dry; of shallow containers a share
- * of their depth instead.
- * @param tank_mm depth of the tank to its rim, above 0
- * @param bed_mm depth of the bed to its rim, above 0
+ * of their depth instead. Every line on the next lower whole centimetre.
+ * @param tank_mm depth of the tank to its rim, 10 or more
+ * @param bed_mm depth of the bed to its rim, 10 or more
  * @returns heights over the inside floors
  * @valid until somebody measures: a plan, not a system
  * @source commonPractice
  */
 export function firstLevels(tank_mm: number, bed_mm: number): FirstLevels {
   const under = (depth_mm: number, { most_mm, frac }: { most_mm: number; frac: number }): number =>
-    depth_mm - Math.min(most_mm, frac * depth_mm);
+    downTo(mark_mm(depth_mm), depth_mm - Math.min(most_mm, frac * depth_mm));
   const mediaDepth_mm = under(bed_mm, free.bed);
   return {
     full_mm: under(tank_mm, free.tank),
     mediaDepth_mm,
     waterLine_mm: under(mediaDepth_mm, free.dryLayer),
   };
+}
+
+function downTo(mark_mm: number, depth_mm: number): number {
+  return Math.floor(depth_mm / mark_mm) * mark_mm;
 }

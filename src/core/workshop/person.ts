@@ -11,5 +11,7 @@ export type Person = {
   readonly notes: string;
   /** The number of an exercise; null for containers of one's own. */
   readonly number: string | null;
+  /** Containers of one's own as they can be typed to have the work checked; null for an exercise. */
+  readonly typed: string | null;
   readonly system: System;
 };

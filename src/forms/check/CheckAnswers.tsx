@@ -1,7 +1,7 @@
 /** @jsxImportSource preact */
 /** The steps of a sheet, each with a field for the answer, and what is to be said of it. */
 import type { HandoutFacts } from '../../core/plan/handoutFacts.ts';
-import type { Step } from '../../core/plan/figure.ts';
+import type { AskedStep } from '../../core/workshop/askedSteps.ts';
 import { say } from '../../wording/catalogue.ts';
 import { figureName } from '../../wording/figure.ts';
 import { stepParts } from '../../wording/step.ts';
@@ -18,9 +18,12 @@ type Props = {
 
 export function CheckAnswers({ content, facts, typed, type }: Props) {
   const { catalogue } = content;
-  const all = facts.asked.flatMap(({ key, steps }) =>
-    steps.map((step, at) => ({ name: `${key}-${at}`, step })),
-  );
+  // What the sheet gives is nobody's answer.
+  const asked = facts.asked.flatMap(({ key, steps }) => {
+    const own = steps.filter(({ way }) => way !== 'given');
+    return own.length === 0 ? [] : [{ key, steps: own }];
+  });
+  const all = asked.flatMap(({ key, steps }) => steps.map((step) => ({ name: nameOf(key, step), step })));
   const first =
     all.find(({ name, step }) => verdictOf(step.gives, typed[name] ?? '') === 'wrong')?.name ?? null;
   return (
@@ -28,12 +31,12 @@ export function CheckAnswers({ content, facts, typed, type }: Props) {
       <h2 id="check-answers">{say(catalogue, 'check.answers')}</h2>
       <p>{say(catalogue, 'check.answersHow')}</p>
       <ol class="work-list">
-        {facts.asked.map(({ key, steps }) => (
+        {asked.map(({ key, steps }) => (
           <li key={key}>
             <fieldset>
               <legend>{figureName(key, facts.system.beds.length, catalogue)}</legend>
-              {steps.map((step, at) => {
-                const name = `${key}-${at}`;
+              {steps.map((step) => {
+                const name = nameOf(key, step);
                 return (
                   <Answer
                     key={name}
@@ -51,8 +54,12 @@ export function CheckAnswers({ content, facts, typed, type }: Props) {
   );
 }
 
+function nameOf(key: string, { number }: AskedStep): string {
+  return `${key}-${number}`;
+}
+
 type AnswerProps = Pick<Props, 'content' | 'type'> & {
-  readonly step: Step;
+  readonly step: AskedStep;
   readonly name: string;
   readonly text: string;
   /** The first one that is wrong: whatever is wrong after it may follow from it. */
@@ -64,7 +71,7 @@ function Answer({ content, step, name, text, isFirst, type }: AnswerProps) {
   const { parts, result } = stepParts(step, catalogue, terms);
   const verdict = verdictOf(step.gives, text);
   const what = terms[step.gives.term]?.name ?? step.gives.term;
-  const unit = result.kind === 'number' ? result.unit : '';
+  const { unit } = result;
   const told = verdict === 'wrong' && !isFirst ? 'wrongAfter' : verdict;
   const id = `check-${name.replaceAll('.', '-')}`;
   const asked = parts.map((part) =>

@@ -2,10 +2,10 @@
 import { type HandoutFacts, handoutFacts } from '../../core/plan/handoutFacts.ts';
 import type { Quantity } from '../../core/plan/figure.ts';
 import type { Problem } from '../../core/problem.ts';
-import { agrees } from '../../core/workshop/agrees.ts';
+import { agrees, type Precision } from '../../core/workshop/agrees.ts';
 import type { Level } from '../../core/workshop/exercise.ts';
 import { readSheetNumber } from '../../core/workshop/sheetNumber.ts';
-import { readContainers } from '../../schemas/containersText.ts';
+import { readCheckLine } from '../../schemas/checkLine.ts';
 import type { PeopleFacts } from '../../schemas/people.ts';
 import { exerciseSystem, ownSystem } from '../../schemas/people.ts';
 import { numberOf } from '../typedNumber.ts';
@@ -24,14 +24,19 @@ export function sheetOfNumber(text: string, facts: PeopleFacts): Sheet {
   return { kind: 'facts', facts: handoutFacts(exerciseSystem(number, facts), number.level) };
 }
 
-/** The sheet of somebody's own containers, written as in a roster. */
+/** The sheet of somebody's own containers, or of a system by its name, written as their sheet has it. */
 export function sheetOfContainers(text: string, level: Level, facts: PeopleFacts): Sheet {
   if (text.trim() === '') return { kind: 'none' };
-  const read = readContainers(text, []);
-  if ('problems' in read)
-    return { kind: 'problems', problems: read.problems.map((one) => ({ ...one, place: [] })) };
-  if ('system' in read) return { kind: 'none' };
-  const own = ownSystem(read.containers, facts);
+  const ids = facts.systems.map(({ id }) => id);
+  const known = { media: Object.keys(facts.media), pump: Object.keys(facts.starts.pumps) };
+  const { containers, equipment } = readCheckLine(text, ids, known);
+  if ('problems' in containers)
+    return { kind: 'problems', problems: containers.problems.map((one) => ({ ...one, place: [] })) };
+  const own =
+    'system' in containers
+      ? facts.systems.find(({ id }) => id === containers.system)
+      : ownSystem(containers.containers, facts, equipment);
+  if (own === undefined) return { kind: 'none' };
   if ('problems' in own) return { kind: 'problems', problems: own.problems };
   return { kind: 'facts', facts: handoutFacts(own.system, level) };
 }
@@ -39,11 +44,15 @@ export function sheetOfContainers(text: string, level: Level, facts: PeopleFacts
 export type Verdict = 'empty' | 'notNumber' | 'right' | 'wrong';
 
 /** What is to be said of an answer. */
-export function verdictOf({ value, unit }: Quantity, typed: string): Verdict {
+export function verdictOf({ value, unit, term }: Quantity, typed: string): Verdict {
   if (typed.trim() === '') return 'empty';
   const answer = numberOf(typed.replace(/\s*[\p{L}²³/]+$/u, ''));
   if (answer === null) return 'notNumber';
-  return agrees(value, answer, unit === 'fish' || unit === 'plants' ? 'whole' : 'measured')
-    ? 'right'
-    : 'wrong';
+  return agrees(value, answer, precisionOf(unit, term)) ? 'right' : 'wrong';
+}
+
+/** Living things are counted; a turnover is printed with two digits. */
+function precisionOf(unit: Quantity['unit'], term: string): Precision {
+  if (unit === 'fish' || unit === 'plants') return 'whole';
+  return term === 'turnover' ? 'rough' : 'measured';
 }

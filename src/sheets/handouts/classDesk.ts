@@ -95,9 +95,7 @@ export function classDesk(
     handoutOf: (index) => {
       const person = people[index];
       if (person === undefined) throw new RangeError(`there is no row ${index}`);
-      const { system, number, team } = person;
-      const all = person.members.length === 0 ? person.name : `${person.name}: ${person.members.join(', ')}`;
-      return { ...printing, session, name: all, team, number, ...core.handoutFacts(system, level) };
+      return { ...printing, session, ...whoseOf(person), ...core.handoutFacts(person.system, level) };
     },
     emptyBack: () => {
       back ??= backOf();
@@ -114,4 +112,11 @@ export function classDesk(
       return found;
     },
   };
+}
+
+/** A team goes by its name and its members; somebody alone is named once. */
+function whoseOf({ name, team, members, number, typed }: Person) {
+  if (members.length === 0 || team === '') return { name, team, number, typed, shared: 'alone' } as const;
+  const shared = members.length > 1 ? 'team' : 'alone';
+  return { name: `${name}: ${members.join(', ')}`, team: '', number, typed, shared } as const;
 }

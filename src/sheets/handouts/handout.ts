@@ -15,11 +15,16 @@ export type Session = {
 
 export type Handout = HandoutFacts & {
   readonly session: Session;
-  /** One person, or a team by its name. */
+  /** One person, or a team by its name and all who belong to it. */
   readonly name: string;
+  /** Empty where the name says it. */
   readonly team: string;
+  /** Whether several work on this sheet, each with a role. */
+  readonly shared: 'team' | 'alone';
   /** The number of an exercise; null for containers of one's own. */
   readonly number: string | null;
+  /** What to type instead of a number where the work is checked. */
+  readonly typed: string | null;
 };
 
 export type HandoutInput = Handout & Printing;

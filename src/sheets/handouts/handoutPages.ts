@@ -27,18 +27,18 @@ export function handoutDesk(
   press: Pick<Press, 'layOutAnew' | 'stencilOf' | 'fill' | 'asLaidOut'>,
   shelf: LayoutShelf | null = null,
 ): HandoutDesk {
-  const kept = new Map<string, Stencil | null>();
+  const kept = new Map<string, readonly Stencil[]>();
   const laidOut = async (input: HandoutInput, view: HandoutView): Promise<readonly Page[]> => {
     const pages: Page[] = [];
     for await (const page of handoutWorksheet(input, view, press.layOutAnew)) pages.push(page);
     return pages;
   };
-  /** What everybody with this shape and so many lines to their name shares; null where it takes several pages. */
-  const stencilFor = async (
+  /** What everybody with this shape and so many lines to their name shares, page by page. */
+  const stencilsFor = async (
     input: HandoutInput,
     view: HandoutView,
     lines: number,
-  ): Promise<Stencil | null> => {
+  ): Promise<readonly Stencil[]> => {
     const shape = `${lines} ${handoutShape(input, view)}`;
     const known = kept.get(shape);
     if (known !== undefined) return known;
@@ -46,16 +46,28 @@ export function handoutDesk(
     if (kept.size >= mostKept && oldest !== undefined) kept.delete(oldest);
     const pages = (await shelf?.kept(shape)) ?? (await laidOut(sampleOf(input, lines), view));
     await shelf?.keep(shape, pages);
-    const [only, ...more] = pages;
-    const made = only === undefined || more.length > 0 ? null : press.stencilOf(only);
+    const made = pages.map(press.stencilOf);
     kept.set(shape, made);
     return made;
   };
+  /** Null where something has no room on one of its pages. */
+  const filledFor = async (
+    input: HandoutInput,
+    view: HandoutView,
+    lines: number,
+  ): Promise<readonly Filled[] | null> => {
+    const filled: Filled[] = [];
+    for (const stencil of await stencilsFor(input, view, lines)) {
+      const page = await press.fill(stencil, handoutValues(input, view));
+      if (page === null) return null;
+      filled.push(page);
+    }
+    return filled;
+  };
   return async (input, view) => {
     for (let lines = 1; lines <= mostLines; lines += 1) {
-      const stencil = await stencilFor(input, view, lines);
-      const filled = stencil && (await press.fill(stencil, handoutValues(input, view)));
-      if (filled) return [filled];
+      const filled = await filledFor(input, view, lines);
+      if (filled !== null) return filled;
     }
     return (await laidOut(input, view)).map(press.asLaidOut);
   };

@@ -1,31 +1,65 @@
 /** The tasks of a worksheet for one level, and every text in it that is not the same for everybody. */
-import type { StepPart } from '../../wording/step.ts';
-import { taskOf, type WorkTask } from '../worksheetTree.ts';
+import type { Asked } from '../../core/workshop/askedSteps.ts';
+import { figureName } from '../../wording/figure.ts';
+import { digitsOf, numberPart } from '../../wording/step.ts';
 import { type HandoutInput, type HandoutView, handoutWords } from './handout.ts';
+import { handoutLine, type LineIn, type NumberIn, type PartIn } from './handoutLine.ts';
 
-/** Numbers of the trade are printed; everything else is the person's own to fill in. */
-const ofTheTrade: ReadonlySet<string> = new Set([
-  ...['mediaPerFish', 'mediaPerFishRule', 'waterPerFish', 'waterPerFishRule', 'densityCap', 'ration'],
-  ...[
-    'voidFraction',
-    'mostVoids',
-    'spacing',
-    'tankPerBed',
-    'massAdult',
-    'pumpFlow',
-    'timeOn',
-    'equalContainers',
-  ],
-  'belowDrain',
-]);
+export type HandoutTask = { readonly key: string; readonly title: string; readonly lines: readonly LineIn[] };
+
+/** A measure of somebody's own container: what it is, and what the tape said. */
+export type Given = { readonly slot: string; readonly name: string; readonly text: string };
+export type GivenContainer = { readonly of: string; readonly measures: readonly Given[] };
+
+type Work = { readonly tasks: readonly HandoutTask[]; readonly containers: readonly GivenContainer[] };
 
 /** A worksheet asks for its tasks several times over. */
-const known = new WeakMap<HandoutInput['asked'], readonly WorkTask[]>();
+const known = new WeakMap<HandoutInput['asked'], Work>();
 
-export function handoutTasks(input: HandoutInput): readonly WorkTask[] {
-  const tasks = known.get(input.asked) ?? input.asked.map((asked) => taskOf(input, asked));
-  known.set(input.asked, tasks);
-  return tasks;
+function workOf(input: HandoutInput): Work {
+  const work = known.get(input.asked) ?? madeOf(input);
+  known.set(input.asked, work);
+  return work;
+}
+
+export function handoutTasks(input: HandoutInput): readonly HandoutTask[] {
+  return workOf(input).tasks;
+}
+
+/** What the tasks start from, container by container. */
+export function givenContainers(input: HandoutInput): readonly GivenContainer[] {
+  return workOf(input).containers;
+}
+
+function madeOf(input: HandoutInput): Work {
+  const digits = Math.max(...input.asked.flatMap(({ steps }) => steps).map(digitsOf));
+  const tasks = input.asked.map(({ key, steps }): HandoutTask => {
+    const lines = steps.map((step, i) =>
+      handoutLine(input, { key, step, at: i + 1 === steps.length ? 'last' : 'inside', digits }),
+    );
+    return { key, title: figureName(key, input.system.beds.length, input.words.catalogue), lines };
+  });
+  return { tasks, containers: containersOf(input, digits) };
+}
+
+/** Tank and beds, each with all measures that any of its tasks wants. */
+function containersOf(input: HandoutInput, digits: number): readonly GivenContainer[] {
+  const found = new Map<string, Given[]>();
+  for (const asked of input.asked) {
+    const of = containerName(input, asked);
+    const measures = asked.measures.map((one, i): Given => {
+      const name = input.words.terms[one.term]?.name ?? one.term;
+      return { slot: `given-${asked.key}-${i}`, name, text: numberPart(one, name, digits).text };
+    });
+    if (measures.length > 0) found.set(of, [...(found.get(of) ?? []), ...measures]);
+  }
+  return [...found].map(([of, measures]) => ({ of, measures }));
+}
+
+function containerName(input: HandoutInput, { key }: Asked): string {
+  const [, bed = ''] = /^bed(\d+)\./.exec(key) ?? [];
+  if (bed === '') return handoutWords(input, 'tank');
+  return handoutWords(input, input.system.beds.length > 1 ? 'bedNumber' : 'bed', { bed });
 }
 
 /** Stands in the slots while a sheet is laid out for everybody; nobody's sheet shows it. */
@@ -37,80 +71,42 @@ const sample = 'A';
  */
 export function sampleOf(input: HandoutInput, lines: number): HandoutInput {
   const name = Array.from({ length: lines }, () => sample).join('\n');
-  const tasks = handoutTasks(input).map((task): WorkTask => {
-    const steps = task.steps.map(({ parts, result }) => {
-      return { parts: parts.map(withSample), result: withSample(result) };
-    });
-    return { ...task, steps, result: task.result && withSample(task.result) };
-  });
+  const { tasks, containers } = workOf(input);
   const asked = [...input.asked];
-  known.set(asked, tasks);
-  return { ...input, asked, name, team: sample, number: sample };
-}
-
-function withSample(part: StepPart): StepPart {
-  return part.kind === 'number' && isOpen(part) ? { ...part, text: sample } : part;
-}
-
-/** A measure of somebody's own container: what it is, and what the tape said. */
-export type Given = { readonly slot: string; readonly name: string; readonly text: string };
-export type GivenContainer = { readonly of: string; readonly measures: readonly Given[] };
-
-/** What the tasks about litres start from, container by container. */
-export function givenContainers(input: HandoutInput): readonly GivenContainer[] {
-  const tasks = handoutTasks(input);
-  const several = input.system.beds.length > 1;
-  return tasks.flatMap(({ key, steps }) => {
-    const bed = /^bed(\d+)\.wetMedia_L$/.exec(key)?.[1];
-    if (bed === undefined && key !== 'tankFull_L') return [];
-    const of =
-      bed === undefined
-        ? handoutWords(input, 'tank')
-        : handoutWords(input, several ? 'bedNumber' : 'bed', { bed });
-    const measures = (steps[0]?.parts ?? []).flatMap((part, at): readonly Given[] =>
-      part.kind === 'number' && part.name !== '' && !ofTheTrade.has(part.term)
-        ? [{ slot: `given-${key}-${at}`, name: part.name, text: part.text }]
-        : [],
-    );
-    return measures.length === 0 ? [] : [{ of, measures }];
+  known.set(asked, {
+    tasks: tasks.map((task) => ({ ...task, lines: task.lines.map(lineWithSample) })),
+    containers: containers.map(({ of, measures }) => {
+      return { of, measures: measures.map((one) => ({ ...one, text: sample })) };
+    }),
   });
+  return { ...input, asked, name, team: sample, number: sample, typed: input.typed && sample };
 }
 
-/** Whether a number stands on the worksheet as a blank, and on the key as an answer. */
-export function isOpen({ term }: NumberPart): boolean {
-  return !ofTheTrade.has(term);
+function lineWithSample({ groups, result }: LineIn): LineIn {
+  return { groups: groups.map((group) => group.map(withSample)), result: { ...result, text: sample } };
 }
 
-export type NumberPart = Extract<StepPart, { kind: 'number' }>;
-
-/** The name of a slot for one number of a task. */
-export function answerSlot(task: WorkTask, step: number, part: number | 'result'): string {
-  return `${task.key}-${step}-${part}`;
+function withSample(part: PartIn): PartIn {
+  return part.kind === 'number' && part.is !== 'fixed' ? { ...part, text: sample } : part;
 }
 
 /** All texts that differ from person to person, by their slots. */
 export function handoutValues(input: HandoutInput, view: HandoutView): Readonly<Record<string, string>> {
   const values: Record<string, string> = { name: input.name, team: input.team, number: numberText(input) };
+  if (input.typed !== null) values['typed'] = input.typed;
   for (const { measures } of givenContainers(input))
     for (const { slot, text } of measures) values[slot] = text;
-  if (view === 'blank') return values;
-  for (const task of handoutTasks(input)) {
-    for (const [at, { parts, result }] of linesOf(task).entries()) {
-      for (const [i, part] of parts.entries())
-        if (part.kind === 'number' && isOpen(part)) values[answerSlot(task, at + 1, i + 1)] = part.text;
-      if (result.kind === 'number') values[answerSlot(task, at + 1, 'result')] = result.text;
-    }
-  }
+  for (const { slot, is, text } of numbersOf(input))
+    if (is === 'told' || (is === 'open' && view === 'key')) values[slot] = text;
   return values;
 }
 
-/** The lines of a task: its steps, or the one line that only asks for the result. */
-export function linesOf({ steps, result, hint }: WorkTask): readonly {
-  readonly parts: readonly StepPart[];
-  readonly result: StepPart;
-}[] {
-  if (result === null) return steps;
-  return [{ parts: hint === null ? [] : [{ kind: 'word', text: hint }], result }];
+function numbersOf(input: HandoutInput): readonly NumberIn[] {
+  const all = handoutTasks(input).flatMap(({ lines }) => lines);
+  return all.flatMap(({ groups, result }) => [
+    ...groups.flat().filter((part) => part.kind === 'number'),
+    result,
+  ]);
 }
 
 export function numberText(input: HandoutInput): string {
@@ -131,15 +127,6 @@ export function handoutShape(input: HandoutInput, view: HandoutView): string {
 const shapes = new WeakMap<HandoutInput['asked'], string>();
 
 function shapeOf(input: HandoutInput): string {
-  const tasks = handoutTasks(input).map((task) => [
-    task.title,
-    ...linesOf(task).map(({ parts, result }) => [
-      ...parts.map((part) =>
-        part.kind === 'word' ? part.text : isOpen(part) ? [part.name, part.unit] : [part.name, part.text],
-      ),
-      result.kind === 'number' ? result.unit : '',
-    ]),
-  ]);
-  const given = givenContainers(input).map(({ of, measures }) => [of, ...measures.map(({ name }) => name)]);
-  return JSON.stringify([tasks, given]);
+  const empty = sampleOf(input, 1);
+  return JSON.stringify([input.shared, empty.typed, handoutTasks(empty), givenContainers(empty)]);
 }

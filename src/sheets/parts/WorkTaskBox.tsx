@@ -5,6 +5,7 @@ import type { SheetInput } from '../sheet.ts';
 import { type BlankPlace, type Numbered, stepField } from '../worksheetBlanks.ts';
 import { Blank } from './Blank.tsx';
 import { safe, size, weight } from './look.ts';
+import { spaceAfter } from './stepSpace.ts';
 
 export type View = 'blank' | 'worked' | 'key';
 
@@ -78,23 +79,11 @@ function Line({ input, numbered, step, parts, result, view }: LineProps) {
       {result === undefined ? null : (
         <div style={{ display: 'flex', alignItems: 'flex-end', fontWeight: weight.heavy }}>
           <div style={{ display: 'flex', marginRight: mm(1.5) }}>=</div>
-          <Part
-            {...own}
-            part={{ ...result, name: '' } as StepPart}
-            place={{ step, part: 'result' }}
-            after={0}
-          />
+          <Part {...own} part={result} place={{ step, part: 'result' }} after={0} />
         </div>
       )}
     </div>
   );
-}
-
-/** No space behind a bracket that opens, nor before one that closes. */
-function spaceAfter(part: StepPart, next: StepPart | undefined): number {
-  const opens = part.kind === 'word' && part.text.endsWith('(');
-  const closes = next?.kind === 'word' && /^[);]/.test(next.text);
-  return opens || closes ? 0 : mm(1.2);
 }
 
 type PartProps = {
