@@ -2,7 +2,7 @@
 import type { ReadSystem, ReadTurnover } from '../schemas/content.ts';
 import type { ReadWorkshop } from '../schemas/workshops.ts';
 import type { SheetId } from '../sheets/sheetKind.ts';
-import type { WorkshopPart } from '../sheets/handouts/workshopPrint.ts';
+import type { WorkshopPart } from '../core/workshop/parts.ts';
 
 /** A sheet of a system; a season, which is planned once for all of its sheets; or a part of a workshop. */
 export type Order =

@@ -8,7 +8,7 @@ import { type Order, type PrintAnswer, seasonSheets } from './order.ts';
 import { type PrintJob, printSheet } from './printSystem.ts';
 import { printTurnover } from './printTurnover.ts';
 import { printWorkshop } from './printWorkshop.ts';
-import { workshopParts } from '../sheets/handouts/workshopPrint.ts';
+import { workshopParts } from '../core/workshop/parts.ts';
 import { whyNotPrinted } from './whyNotPrinted.ts';
 
 const job: PrintJob = workerData;
