@@ -18,4 +18,6 @@ export type PrintAnswer = {
   readonly sheet: Order['sheet'];
   readonly pages: number;
   readonly refused: string | null;
+  /** Rows of a roster that are left out because the workshop says so, each with the reason. */
+  readonly leftOut: readonly string[];
 };

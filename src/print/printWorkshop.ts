@@ -11,10 +11,11 @@ import type { WorkshopPart } from '../core/workshop/parts.ts';
 import { printablePeople } from '../sheets/handouts/printablePeople.ts';
 import { partFiles, workshopPrint } from '../sheets/handouts/workshopPrint.ts';
 import { problemLine } from '../wording/problem.ts';
+import type { PrintAnswer } from './order.ts';
 import type { PrintJob } from './printSystem.ts';
 
 /**
- * Writes one part into a folder of the workshop's own. Returns the number of its pages.
+ * Writes one part into a folder of the workshop's own. Returns the number of its pages, and which rows are not in it.
  * @throws Error with the lines of all names that cannot be printed, unless the workshop leaves such rows out
  */
 export async function printWorkshop(
@@ -22,13 +23,15 @@ export async function printWorkshop(
   part: WorkshopPart,
   job: PrintJob,
   press: Press,
-): Promise<number> {
+): Promise<Pick<PrintAnswer, 'pages' | 'leftOut'>> {
   const into = join(job.folder, 'workshops', of.id);
   const own = { ...job, core: { classFacts, handoutFacts } };
-  const { bytes, pages } = await workshopPrint(await printable(of, job.words, press), part, own, press);
+  const asked = await printable(of, job.words, press);
+  const { bytes, pages } = await workshopPrint(asked, part, own, press);
   await mkdir(into, { recursive: true });
   await writeAll(join(into, partFiles[part]), bytes);
-  return pages();
+  const leftOut = asked.skipped.map((one) => problemLine(one, job.words.catalogue));
+  return { pages: pages(), leftOut };
 }
 
 /**
