@@ -1,6 +1,7 @@
 /** What the sheets of a whole class are told: times, materials, which parts have pages. Counts are worked by hand here. */
 import { describe, expect, test } from 'vitest';
 import { classFacts } from '../../src/core/plan/handoutFacts.ts';
+import { levels } from '../../src/core/workshop/exercise.ts';
 import { materials } from '../../src/core/workshop/materials.ts';
 import { partsOf } from '../../src/core/workshop/parts.ts';
 import { clockAt, programme } from '../../src/core/workshop/programme.ts';
@@ -71,7 +72,13 @@ describe('the times of a class', () => {
       programme(...of).flatMap(({ key, time }) => (time === 'short' ? [key] : []));
     expect(short('secondary', 40)).toEqual(['measure', 'calculate']);
     expect(short('adults', 60)).toEqual(['measure', 'calculate']);
-    for (const level of ['primary', 'secondary', 'adults'] as const) expect(short(level, 150)).toEqual([]);
+    // The class page tells these: `class.hows.length_min`.
+    const enough = { primary: 55, secondary: 65, adults: 85 } as const;
+    for (const level of levels)
+      for (let length_min = 40; length_min <= 600; length_min += 1)
+        expect(short(level, length_min).length > 0, `${level} ${length_min}`).toBe(
+          length_min < enough[level],
+        );
   });
 });
 

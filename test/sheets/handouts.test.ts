@@ -141,14 +141,14 @@ describe('a worksheet', () => {
   }, 120_000);
 
   test('for a team names all who belong to it', async () => {
-    const desk = deskFor(['Ada', 'Bo', 'Cleo', 'Dov', 'Eli', 'Fia'], { worksheets: 'teams' });
+    const desk = deskFor(['Ada', 'Bo', 'Cleo', 'Dov', 'Eli'], { worksheets: 'teams' });
     expect(desk.people.map(({ members }) => members.map(({ name }) => name))).toEqual([
       ['Ada', 'Eli'],
-      ['Bo', 'Fia'],
+      ['Bo'],
       ['Cleo'],
       ['Dov'],
     ]);
     expect(desk.handoutOf(0).name).toBe('Team 0: Ada, Eli');
-    expect(desk.input.people.map(({ name }) => name)).toEqual(['Ada', 'Eli', 'Bo', 'Fia', 'Cleo', 'Dov']);
+    expect(desk.input.people.map(({ name }) => name)).toEqual(['Ada', 'Eli', 'Bo', 'Cleo', 'Dov']);
   });
 });

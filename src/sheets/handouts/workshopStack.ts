@@ -113,7 +113,9 @@ async function contentsPages(
   for (const [at, row] of rows.entries()) {
     const person = people[row];
     const number = person?.number ?? handoutWords(input, 'ownContainers');
-    lines.push({ what: person?.name ?? '', team: person?.team ?? '', number, page });
+    // A team is called so already.
+    const team = person?.members.length === 0 ? person.team : '';
+    lines.push({ what: person?.name ?? '', team, number, page });
     page += lengths[at] ?? 0;
   }
   const pages: Page[] = [];
