@@ -113,6 +113,12 @@ describe('the contents', () => {
       }
     }
   });
+
+  test('list nobody who has no page in the stack', async () => {
+    const { pages } = await readPdf(await pdfOf(['contents', 'safety', 'key'], 'stack'));
+    expect(pages[0]?.text).toContain('Safety first');
+    expect(pages[0]?.text).not.toContain('Ada Quist');
+  });
 });
 
 describe('the rota', () => {

@@ -111,6 +111,8 @@ async function contentsPages(
     page += pages.length;
   }
   for (const [at, row] of rows.entries()) {
+    // Who gets nothing of this stack has no page in it.
+    if ((lengths[at] ?? 0) === 0) continue;
     const person = people[row];
     const number = person?.number ?? handoutWords(input, 'ownContainers');
     // A team is called so already.
