@@ -6,7 +6,11 @@ import type { MadeFile } from '../messages.ts';
 import type { Trouble } from '../troubles.ts';
 
 /** The words, and what people's systems are made from. */
-export type ClassContent = Words & { readonly facts: PeopleFacts };
+export type ClassContent = Words & {
+  readonly facts: PeopleFacts;
+  /** The system that is offered first to work through. */
+  readonly example: string;
+};
 
 /** What is to be printed: the fields of a workshop's file, the roster's bytes, and which rows. */
 export type ClassAsk = {

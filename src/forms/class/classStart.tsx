@@ -19,7 +19,7 @@ if (place) await start(place);
 
 async function start(into: HTMLElement): Promise<void> {
   const examples = content.facts.systems.map(({ id, system }) => ({ value: id, text: system.name }));
-  let draft = firstDraft(today(), examples[0]?.value ?? '');
+  let draft = firstDraft(today(), content.example);
   let roster: { readonly name: string; readonly bytes: NonNullable<ClassAsk['roster']> } | null = null;
   let people = 0;
   let troubles: readonly Trouble[] = [];
