@@ -53,6 +53,8 @@ export const problemCodes = [
   'idLetters',
   'keyLetters',
   'notDate',
+  'notTime',
+  'rosterPlace',
   'wrongType',
   // several fields together
   'reference',
@@ -96,7 +98,10 @@ export const problemCodes = [
   'nightAboveMean',
   'missedLater',
   'rotaLong',
+  'rotaTeams',
+  'sheetsEmpty',
   // a roster
+  'rosterNoText',
   'rosterColumnUnknown',
   'rosterColumnTwice',
   'rosterColumnMissing',
@@ -108,6 +113,9 @@ export const problemCodes = [
   'rosterNameMissing',
   'rosterNameTwice',
   'rosterFormula',
+  'rosterTeamTwice',
+  'rosterUncovered',
+  'teamContainers',
   'containersForm',
   'containersWord',
   'containersUnit',
@@ -115,6 +123,7 @@ export const problemCodes = [
   'containersMeasures',
   'containersRole',
   'containersName',
+  'containersBedLarge',
 ] as const;
 
 export type ProblemCode = (typeof problemCodes)[number];

@@ -41,8 +41,6 @@ async function run(): Promise<number> {
   await clearUp(target);
   const { content, problems } = await readContent(told.content);
   if (problems.length > 0) return refuse(problems.map((problem) => lineOf(problem, content)));
-  for (const problem of content.workshops.flatMap(({ skipped }) => skipped))
-    say(`Left out: ${lineOf(problem, content)}`);
   const fresh = await freshFolder(target);
   try {
     const refused = await make(content, fresh);
@@ -77,6 +75,7 @@ async function make(content: Content, fresh: string): Promise<readonly string[]>
   );
   const refused = refusedLines(answers);
   if (refused.length > 0) return refused;
+  for (const line of new Set(answers.flatMap(({ leftOut }) => leftOut))) say(`Left out: ${line}`);
   tellSpeed(answers, (performance.now() - started) / 1000);
   say('Pages');
   await buildPages(site);

@@ -2,7 +2,7 @@
 import type { ReadSystem, ReadTurnover } from '../schemas/content.ts';
 import type { ReadWorkshop } from '../schemas/workshops.ts';
 import type { SheetId } from '../sheets/sheetKind.ts';
-import type { WorkshopPart } from '../sheets/handouts/workshopPrint.ts';
+import type { WorkshopPart } from '../core/workshop/parts.ts';
 
 /** A sheet of a system; a season, which is planned once for all of its sheets; or a part of a workshop. */
 export type Order =
@@ -18,4 +18,6 @@ export type PrintAnswer = {
   readonly sheet: Order['sheet'];
   readonly pages: number;
   readonly refused: string | null;
+  /** Rows of a roster that are left out because the workshop says so, each with the reason. */
+  readonly leftOut: readonly string[];
 };

@@ -4,7 +4,7 @@ import { Worker } from 'node:worker_threads';
 import type { Content } from '../schemas/content.ts';
 import { allSheets } from '../sheets/allSheets.ts';
 import type { PrintJob } from './printSystem.ts';
-import { workshopParts } from '../sheets/handouts/workshopPrint.ts';
+import { partsOf } from '../core/workshop/parts.ts';
 import { type Order, type PrintAnswer, seasonSheets } from './order.ts';
 
 export type Progress = { readonly done: number; readonly of: number; readonly pages: number };
@@ -28,7 +28,9 @@ export async function printAll(
   const seasons = turnovers.map((of): Order => ({ of, sheet: seasonSheets }));
   const sheets = systems.flatMap((of) => allSheets.map(({ id }): Order => ({ of, sheet: id })));
   const handouts = workshops.flatMap((of) =>
-    workshopParts.map((part): Order => ({ of, sheet: `workshop-${part}` })),
+    partsOf(of.raw.sheets, of.raw.rota ? 'rota' : 'none').map((part): Order => {
+      return { of, sheet: `workshop-${part}` };
+    }),
   );
   const waiting = [...seasons, ...handouts, ...sheets];
   const count = waiting.length;

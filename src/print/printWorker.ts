@@ -8,7 +8,7 @@ import { type Order, type PrintAnswer, seasonSheets } from './order.ts';
 import { type PrintJob, printSheet } from './printSystem.ts';
 import { printTurnover } from './printTurnover.ts';
 import { printWorkshop } from './printWorkshop.ts';
-import { workshopParts } from '../sheets/handouts/workshopPrint.ts';
+import { workshopParts } from '../core/workshop/parts.ts';
 import { whyNotPrinted } from './whyNotPrinted.ts';
 
 const job: PrintJob = workerData;
@@ -21,18 +21,18 @@ parentPort?.on('message', async (order: Order) => {
 
 async function answer(order: Order): Promise<PrintAnswer> {
   const { of, sheet } = order;
-  const told = { file: of.file, sheet, pages: 0, refused: null };
+  const told = { file: of.file, sheet, pages: 0, refused: null, leftOut: [] };
   try {
-    return { ...told, pages: await printed(order) };
+    return { ...told, ...(await printed(order)) };
   } catch (error) {
     return { ...told, refused: whyNotPrinted(error, of.raw, job.words.catalogue) };
   }
 }
 
-async function printed(order: Order): Promise<number> {
+async function printed(order: Order): Promise<Partial<PrintAnswer>> {
   if (order.sheet === seasonSheets) {
     solver ??= nodeSolver();
-    return printTurnover(order.of, job, await press, await solver);
+    return { pages: await printTurnover(order.of, job, await press, await solver) };
   }
   if ('people' in order.of) {
     const part = workshopParts.find((one) => order.sheet === `workshop-${one}`);
@@ -41,5 +41,5 @@ async function printed(order: Order): Promise<number> {
   }
   const kind = allSheets.find(({ id }) => id === order.sheet);
   if (kind === undefined) throw new RangeError(`there is no sheet ${order.sheet}`);
-  return printSheet(kind, order.of, job, await press);
+  return { pages: await printSheet(kind, order.of, job, await press) };
 }

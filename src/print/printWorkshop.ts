@@ -1,22 +1,21 @@
 /** Prints one part of a workshop into a file. */
 import { once } from 'node:events';
 import { createWriteStream } from 'node:fs';
-import { mkdir } from 'node:fs/promises';
+import { mkdir, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { finished } from 'node:stream/promises';
 import { classFacts, handoutFacts } from '../core/plan/handoutFacts.ts';
 import type { Press } from '../paper/press.ts';
 import type { ReadWorkshop } from '../schemas/workshops.ts';
-import {
-  partFiles,
-  printablePeople,
-  workshopPrint,
-  type WorkshopPart,
-} from '../sheets/handouts/workshopPrint.ts';
+import type { WorkshopPart } from '../core/workshop/parts.ts';
+import { printablePeople } from '../sheets/handouts/printablePeople.ts';
+import { partFiles, workshopPrint } from '../sheets/handouts/workshopPrint.ts';
+import { problemLine } from '../wording/problem.ts';
+import type { PrintAnswer } from './order.ts';
 import type { PrintJob } from './printSystem.ts';
 
 /**
- * Writes one part into a folder of the workshop's own. Returns the number of its pages.
+ * Writes one part into a folder of the workshop's own. Returns the number of its pages, and which rows are not in it.
  * @throws Error with the lines of all names that cannot be printed, unless the workshop leaves such rows out
  */
 export async function printWorkshop(
@@ -24,13 +23,15 @@ export async function printWorkshop(
   part: WorkshopPart,
   job: PrintJob,
   press: Press,
-): Promise<number> {
+): Promise<Pick<PrintAnswer, 'pages' | 'leftOut'>> {
   const into = join(job.folder, 'workshops', of.id);
   const own = { ...job, core: { classFacts, handoutFacts } };
-  const { bytes, pages } = await workshopPrint(await printable(of, job.words, press), part, own, press);
+  const asked = await printable(of, job.words, press);
+  const { bytes, pages } = await workshopPrint(asked, part, own, press);
   await mkdir(into, { recursive: true });
   await writeAll(join(into, partFiles[part]), bytes);
-  return pages();
+  const leftOut = asked.skipped.map((one) => problemLine(one, job.words.catalogue));
+  return { pages: pages(), leftOut };
 }
 
 /**
@@ -42,15 +43,28 @@ export async function printable(
   words: PrintJob['words'],
   press: Press,
 ): Promise<ReadWorkshop> {
-  const { fine, wrong } = await printablePeople(of.people, words, press);
-  if (wrong.length > 0 && (of.raw.badRows === 'stop' || fine.length === 0)) throw new Error(wrong.join(' '));
-  return { ...of, people: fine };
+  const { fine, wrong } = await printablePeople(of.people, of.roster, press);
+  if (wrong.length > 0 && (of.raw.badRows === 'stop' || fine.length === 0))
+    throw new Error(wrong.map((one) => problemLine(one, words.catalogue)).join('\n'));
+  return { ...of, people: fine, skipped: [...of.skipped, ...wrong] };
 }
 
-/** Bytes as they come, so that a long stack takes little memory. */
+/**
+ * Bytes as they come, so that a long stack takes little memory; beside the file that may be there already, whose place
+ * they take when they are whole.
+ */
 export async function writeAll(path: string, bytes: AsyncIterable<Uint8Array>): Promise<void> {
-  const file = createWriteStream(path);
-  for await (const some of bytes) if (!file.write(some)) await once(file, 'drain');
-  file.end();
-  await finished(file);
+  const beside = `${path}.part`;
+  const file = createWriteStream(beside);
+  try {
+    await once(file, 'open');
+    for await (const some of bytes) if (!file.write(some)) await once(file, 'drain');
+    file.end();
+    await finished(file);
+    await rename(beside, path);
+  } catch (error) {
+    file.destroy();
+    await rm(beside, { force: true });
+    throw error;
+  }
 }

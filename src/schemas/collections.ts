@@ -87,7 +87,8 @@ export function namesBrokenFile(problem: Problem, existing: readonly string[]): 
   return problem.code === 'reference' && existing.includes(problem.given ?? '');
 }
 
-function nameProblems(
+/** An id that is not the name of its file, or that another file has already. */
+export function nameProblems(
   raw: unknown,
   name: string,
   file: string,

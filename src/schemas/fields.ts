@@ -54,6 +54,16 @@ export function day() {
   });
 }
 
+/** A time of day: 09:30. */
+export function time() {
+  return z.string().superRefine((text, context) => {
+    const own: OwnIssue | null = timePattern.test(text) ? null : { code: 'notTime', given: text };
+    if (own) context.addIssue({ code: 'custom', params: own });
+  });
+}
+
+const timePattern = /^([01]\d|2[0-3]):[0-5]\d$/;
+
 function letters(text: string): OwnIssue {
   return { code: 'idLetters', given: text };
 }

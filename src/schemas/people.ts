@@ -7,10 +7,12 @@ import type { Person } from '../core/workshop/person.ts';
 import { type SheetNumber, sheetNumber } from '../core/workshop/sheetNumber.ts';
 import { typedContainers } from './checkLine.ts';
 import type { WrittenContainers } from './containersText.ts';
+import { ofContainers } from './containersProblems.ts';
 import { toContainer } from './container.ts';
 import { entry, type Facts } from './facts.ts';
-import type { Roster, RosterRow } from './readRoster.ts';
+import type { RosterRow } from './readRoster.ts';
 import type { Starts } from './starts.ts';
+import { byTeam, eachAlone, sheetKey } from './teams.ts';
 import { toSystem } from './toSystem.ts';
 import type { WorkshopFile } from './workshopFile.ts';
 
@@ -26,21 +28,31 @@ export type PeopleFacts = Facts & {
  * @param file a checked workshop
  * @param rows rows of its roster that have no problem
  * @param at where the containers of a row stand, for problems
+ * @param all every row, also those with a problem: mending one must not give the others another exercise
  */
 export function peopleOf(
   file: WorkshopFile,
   rows: readonly RosterRow[],
   facts: PeopleFacts,
   at: (line: number) => Problem['at'],
+  all: readonly Pick<RosterRow, 'line' | 'team'>[] = rows,
 ): { readonly people: readonly Person[]; readonly problems: readonly Problem[] } {
-  const found = file.worksheets === 'teams' ? teamsOf(rows) : rows.map((row) => ({ ...row, members: [] }));
-  const exercise = exercises(file.level, file.seed, found.length, mostVoids_frac(facts));
+  const inTeams = file.worksheets === 'teams';
+  const { sheets, others } = inTeams ? byTeam(rows) : eachAlone(rows);
+  const problems = others.map(({ row, first }): Problem => {
+    return { code: 'teamContainers', place: [], given: row.team, min: first, at: at(row.line) } as Problem;
+  });
+  const keyOf = inTeams ? sheetKey : ({ line }: { readonly line: number }) => String(line);
+  const places = new Map([...new Set(all.map(keyOf))].map((key, index) => [key, index]));
+  const exercise = exercises(file.level, file.seed, places.size, mostVoids_frac(facts));
   const base = baseOf(facts);
-  const problems: Problem[] = [];
-  const people = found.flatMap((row, index): readonly Person[] => {
+  const people = sheets.flatMap((row): readonly Person[] => {
+    const index = places.get(keyOf(row)) ?? places.size;
     const read = systemOf(row, exercise[index], base, file, facts);
     if ('problems' in read) {
-      problems.push(...read.problems.map((one) => ({ ...one, at: at(row.line) }) as Problem));
+      problems.push(
+        ...ofContainers(read.problems).map((one) => ({ ...one, at: at(row.containersLine) }) as Problem),
+      );
       return [];
     }
     const number = read.is === 'exercise' ? sheetNumber({ level: file.level, seed: file.seed, index }) : null;
@@ -49,24 +61,6 @@ export function peopleOf(
     return [{ line, name, team, members, notes, number, typed, system: read.system }];
   });
   return { people, problems };
-}
-
-type Found = RosterRow & { readonly members: readonly string[] };
-
-/** Rows of one team together, where its first one stands; who has no team is one alone. */
-function teamsOf(rows: readonly RosterRow[]): readonly Found[] {
-  const teams = new Map<string, Found>();
-  for (const [index, row] of rows.entries()) {
-    const key = row.team === '' ? `\n${index}` : row.team;
-    const known = teams.get(key);
-    if (known === undefined)
-      teams.set(key, { ...row, name: row.team === '' ? row.name : row.team, members: [row.name] });
-    else {
-      const containers = known.containers ?? row.containers;
-      teams.set(key, { ...known, containers, members: [...known.members, row.name] });
-    }
-  }
-  return [...teams.values()];
 }
 
 type Read =
@@ -173,9 +167,4 @@ function rawOf(
     ],
     pump: { flow_L_h, intake_mm: Math.min(100, full_mm / 5) },
   };
-}
-
-/** Where the containers of a row stand. */
-export function containersAt(roster: Pick<Roster, 'columns'>, file: string): (line: number) => Problem['at'] {
-  return (line) => ({ file, line, column: Math.max(1, roster.columns.containers) });
 }

@@ -5,7 +5,7 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join, resolve, sep } from 'node:path';
 import type { Problem } from '../core/problem.ts';
-import { namesBrokenFile, type ReadFile, systemsOf, turnoversOf } from './collections.ts';
+import { nameProblems, namesBrokenFile, type ReadFile, systemsOf, turnoversOf } from './collections.ts';
 import type { Content, ReadSystem } from './content.ts';
 import type { Facts } from './facts.ts';
 import type { PeopleFacts } from './people.ts';
@@ -113,12 +113,14 @@ async function readWorkshops(
   const folder = join(dir, 'workshops');
   if ((await namesIn(folder)) === null) return [];
   const files = await readFolder(dir, 'workshops', problems);
+  const fileOfId = new Map<string, string>();
   const read = await Promise.all(
-    files.map(async ({ file, raw, locate }) => {
+    files.map(async ({ file, name, raw, locate }) => {
       const beside = join(dir, 'workshops', file.slice(file.indexOf('/workshops/') + 11), '..');
-      const bytesOf_ = (roster: string) => bytesOf(join(beside, basename(roster)), mostRosterBytes);
+      const bytesOf_ = (roster: string) => bytesOf(join(beside, roster), mostRosterBytes);
+      const named = nameProblems(raw, name, file, fileOfId);
       const { workshop, problems: found } = await toWorkshop(raw, file, facts, bytesOf_);
-      const told = found.filter((problem) => !namesBrokenFile(problem, existing));
+      const told = [...named, ...found].filter((problem) => !namesBrokenFile(problem, existing));
       problems.push(...told.map((problem) => (problem.at ? problem : locate(problem))));
       return workshop === null ? [] : [workshop];
     }),

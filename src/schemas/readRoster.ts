@@ -1,6 +1,7 @@
 /** A roster: the people of a workshop, or every problem of the file at once, each with its line and column. */
 import type { Problem } from '../core/problem.ts';
 import { type ContainersRead, readContainers } from './containersText.ts';
+import { isNoText } from './noText.ts';
 import { inOrder } from './problemOrder.ts';
 import { type RosterColumn, type RosterTable, rosterTable, type TableRow } from './rosterTable.ts';
 import { rosterText } from './rosterText.ts';
@@ -18,6 +19,8 @@ export type RosterRow = {
 export type Roster = {
   /** Those whose row has no problem, in the order of the file. */
   readonly rows: readonly RosterRow[];
+  /** Every row, also those with a problem. */
+  readonly all: readonly Pick<RosterRow, 'line' | 'team'>[];
   /** For each column its place in the file, from 1; 0 where there is none. */
   readonly columns: RosterTable['columns'];
   readonly problems: readonly Problem[];
@@ -40,38 +43,44 @@ const mostCharacters = 500;
 export function readRoster(bytes: Uint8Array, file: string, systems: readonly string[]): Roster {
   const broken = (problem: Omit<Problem, 'place'>, place = { line: 1, column: 1 }): Roster => {
     return {
-      rows: [],
-      columns: noColumns,
+      ...{ rows: [], all: [], columns: noColumns },
       problems: [{ place: [], at: { file, ...place }, ...problem }],
       whole: 'broken',
     };
   };
   if (bytes.length > mostRosterBytes)
     return broken({ code: 'rosterTooLarge', given: String(bytes.length), max: mostRosterBytes });
+  if (isNoText(bytes)) return broken({ code: 'rosterNoText' });
   const text = rosterText(bytes);
   if ('mixedAt' in text) return broken({ code: 'mixedEncodings' }, text.mixedAt);
   if ('wrongAt' in text) return broken({ code: 'notUtf8' }, text.wrongAt);
   const { rows: raws, columns, problems: ofFile } = rosterTable(text.text, file);
   const isBroken = ofFile.some(({ code }) => code !== 'rosterCellBeyond');
-  if (columns.name === 0) return { rows: [], columns, problems: inOrder(ofFile), whole: 'broken' };
+  if (columns.name === 0) return { rows: [], all: [], columns, problems: inOrder(ofFile), whole: 'broken' };
   if (raws.length > mostRows)
     return broken({ code: 'rosterLong', given: String(raws.length), max: mostRows });
-  const named = new Map<string, number>();
+  const written: Written = { names: new Map(), teams: new Map() };
   const beyond = new Set(
     ofFile.flatMap(({ code, at }) => (code === 'rosterCellBeyond' && at ? [at.line] : [])),
   );
   const read = raws.map((raw) => {
     const at = (column: RosterColumn) => ({ file, line: raw.line, column: Math.max(1, columns[column]) });
-    return readRow(raw, { named, at, systems });
+    return readRow(raw, { written, at, systems });
   });
   const rows = read.flatMap(({ row }) => (row === null || beyond.has(row.line) ? [] : [row]));
   const problems = inOrder([...ofFile, ...read.flatMap((one) => one.problems)]);
-  return { rows, columns, problems, whole: isBroken ? 'broken' : 'sound' };
+  const all = raws.map(({ line, cells: { team } }) => ({ line, team }));
+  return { rows, all, columns, problems, whole: isBroken ? 'broken' : 'sound' };
 }
 
+/** Names and teams that stood in earlier rows, by what makes two of them alike. */
+type Written = {
+  readonly names: Map<string, number>;
+  readonly teams: Map<string, { readonly team: string; readonly line: number }>;
+};
+
 type Around = {
-  /** Names that stood in earlier rows, with their lines. */
-  readonly named: Map<string, number>;
+  readonly written: Written;
   readonly at: At;
   readonly systems: readonly string[];
 };
@@ -79,10 +88,10 @@ type Around = {
 /** A row, or null and what is wrong with it. */
 function readRow(
   raw: TableRow,
-  { named, at, systems }: Around,
+  { written, at, systems }: Around,
 ): { readonly row: RosterRow | null; readonly problems: readonly Problem[] } {
   const { containers: cell, ...cells } = raw.cells;
-  const found = rowProblems(raw, named, at);
+  const found = rowProblems(raw, written, at);
   const isSound = !found.some((one) => one.at?.column === at('containers').column);
   const containers = cell === '' || !isSound ? null : readContainers(cell, systems);
   if (containers !== null && 'problems' in containers) {
@@ -96,19 +105,31 @@ const noColumns: RosterTable['columns'] = { name: 0, team: 0, containers: 0, not
 
 type At = (column: RosterColumn) => NonNullable<Problem['at']>;
 
-function rowProblems({ line, cells }: TableRow, named: Map<string, number>, at: At): Problem[] {
+function rowProblems({ line, cells }: TableRow, { names, teams }: Written, at: At): Problem[] {
   const found = (Object.entries(cells) as [RosterColumn, string][]).flatMap(([column, text]) =>
     textProblems(text).map((problem) => ({ ...problem, place: [], at: at(column) })),
   );
+  const team = teams.get(alike(cells.team));
+  if (team === undefined) teams.set(alike(cells.team), { team: cells.team, line });
+  else if (team.team !== cells.team)
+    found.push({
+      ...{ code: 'rosterTeamTwice', place: [], given: cells.team, other: team.team, min: team.line },
+      at: at('team'),
+    });
   if (cells.name === '') return [...found, { code: 'rosterNameMissing', place: [], at: at('name') }];
-  const key = `${cells.team}\n${cells.name}`
+  const key = alike(`${cells.team}\n${cells.name}`);
+  const first = names.get(key);
+  if (first === undefined) names.set(key, line);
+  else found.push({ code: 'rosterNameTwice', place: [], given: cells.name, min: first, at: at('name') });
+  return found;
+}
+
+/** The same for texts that only differ in capitals and blanks. */
+function alike(text: string): string {
+  return text
     .normalize('NFC')
     .toLowerCase()
     .replace(/[^\S\n]+/g, ' ');
-  const first = named.get(key);
-  if (first === undefined) named.set(key, line);
-  else found.push({ code: 'rosterNameTwice', place: [], given: cells.name, min: first, at: at('name') });
-  return found;
 }
 
 /** What no cell may hold: a sum of the spreadsheet program, a character that cannot be printed, more than a line. */

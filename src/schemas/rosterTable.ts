@@ -34,7 +34,7 @@ export function rosterTable(text: string, file: string): RosterTable {
   const plain = text.replace(/^\ufeff/, '');
   if (plain.trim() === '')
     return { rows: [], columns: none, problems: [{ code: 'emptyFile', place: [], at: at(1, 1) }] };
-  const { raws, problems } = readRaws(plain, delimiterOf(plain), file);
+  const { raws, problems } = readRaws(plain, file);
   const [head, ...rest] = raws;
   const names = (head?.cells ?? []).map((cell) => cell.trim().toLowerCase());
   const columns = { ...none };
@@ -86,13 +86,17 @@ function delimiterOf(text: string): string {
   return delimiters.reduce<string>((best, one) => (known(one) > known(best) ? one : best), delimiters[0]);
 }
 
+/** A first line that spreadsheet programs write for each other: by what cells are parted. */
+const partedBy = /^"?sep=.?"?(?:\r\n|\r|\n)/i;
+
 /** Rows with the lines they begin on; a line break inside quotation marks belongs to its cell. */
-function readRaws(text: string, delimiter: string, file: string) {
+function readRaws(whole: string, file: string) {
   const raws: Raw[] = [];
   const problems: Problem[] = [];
-  let [line, from] = [1, 0];
+  const text = whole.replace(partedBy, '');
+  let [line, from] = [text === whole ? 1 : 2, 0];
   Papa.parse<string[]>(text, {
-    delimiter,
+    delimiter: delimiterOf(text),
     step: ({ data, errors, meta }) => {
       raws.push({ line, cells: data });
       const [wrong] = errors.filter(({ type }) => type === 'Quotes');

@@ -4,7 +4,7 @@
  */
 import * as z from 'zod';
 import { levels } from '../core/workshop/exercise.ts';
-import { day, line, lineOrNothing, slug, whole } from './fields.ts';
+import { day, line, lineOrNothing, type OwnIssue, slug, time, whole } from './fields.ts';
 import { sheetOptions } from './systemFile.ts';
 
 /** What can be printed for a workshop, in the order in which it is stapled. */
@@ -21,6 +21,11 @@ export const workshopSheets = [
 ] as const;
 export type WorkshopSheet = (typeof workshopSheets)[number];
 
+/** Whether a path leads nowhere but down from where it is written. */
+export function liesBelow(path: string): boolean {
+  return !/^[/~]|^[A-Za-z]:|\\/.test(path) && !path.split('/').includes('..');
+}
+
 const awayFile = z.strictObject({ from: day(), to: day() });
 
 const rotaFile = z.strictObject({
@@ -35,7 +40,7 @@ const rotaFile = z.strictObject({
 });
 
 export const workshopFile = z.strictObject({
-  /** Lower-case letters, figures and hyphens; also the name of the file. */
+  /** Lower-case letters, figures and hyphens, as the file is named; also the folder of its prints. */
   id: slug(),
   /** Stands on top of every sheet. */
   name: line(),
@@ -44,10 +49,13 @@ export const workshopFile = z.strictObject({
   /** 2031-04-30 */
   date: day(),
   /** When it begins: "09:30". */
-  starts: z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/),
+  starts: time(),
   /** Minutes from beginning to end, breaks left out. */
   length_min: whole(40, 600, 'min'),
-  /** primary: boxes in decimetres, no π. secondary, adults: all limits, round containers too. */
+  /**
+   * primary: exercises with boxes in whole decimetres, and the bed's limit only. secondary: boxes, and all limits.
+   * adults: round containers and the turnover too. Containers of one's own may have any shape on every level.
+   */
   level: z.enum(levels),
   sheet: sheetOptions.default({ paper: 'A4', units: 'metric' }),
   /** Which sheets are printed. Leave it out for all of them. */
@@ -57,8 +65,11 @@ export const workshopFile = z.strictObject({
     .default([...workshopSheets]),
   /** Name of the system that the facilitator works through as an example: a file in `content/systems/`. */
   example: line(),
-  /** Name of the roster, beside this file. */
-  roster: line(),
+  /** Name of the roster, beside this file; or in a folder below: "private/roster.csv". */
+  roster: line().superRefine((text, context) => {
+    const own: OwnIssue | null = liesBelow(text) ? null : { code: 'rosterPlace', given: text };
+    if (own) context.addIssue({ code: 'custom', params: own });
+  }),
   /** Who gets a worksheet: every participant, or every team one for all of them. */
   worksheets: z.enum(['participants', 'teams']).default('participants'),
   /** The media of beds that people bring the measures of: the name of its file in `content/media/`. */

@@ -1,22 +1,25 @@
 /** Workshops that were read, each with its roster and the people in it; every problem at its file and line. */
 import type { Problem } from '../core/problem.ts';
 import type { System } from '../core/system.ts';
+import { partsOf } from '../core/workshop/parts.ts';
 import type { Person } from '../core/workshop/person.ts';
 import { entry } from './facts.ts';
 import { readBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
-import { containersAt, type PeopleFacts, peopleOf } from './people.ts';
+import { type PeopleFacts, peopleOf } from './people.ts';
 import { mostRosterBytes, readRoster, type Roster } from './readRoster.ts';
 import { checkRota } from './checkRota.ts';
 import { valueAt } from './schemaAt.ts';
 import { withoutNulls } from './withoutNulls.ts';
-import { type WorkshopFile, workshopFile } from './workshopFile.ts';
+import { liesBelow, type WorkshopFile, workshopFile } from './workshopFile.ts';
 
 export type ReadWorkshop = {
   readonly id: string;
   readonly file: string;
   readonly raw: WorkshopFile;
   readonly people: readonly Person[];
+  /** Where its people are written. */
+  readonly roster: { readonly file: string } & Pick<Roster, 'columns'>;
   /** The system that the facilitator works through. */
   readonly example: { readonly name: string; readonly system: System };
   /** Rows that are left out because the workshop says so (`badRows: skip`), with the reason. */
@@ -30,6 +33,8 @@ export type WorkshopRead = {
   readonly workshop: ReadWorkshop | null;
   /** Everybody whose row is sound, also where nothing is printed because another is not. */
   readonly people: readonly Person[];
+  /** Where they are written; null where nobody could be read. */
+  readonly roster: ReadWorkshop['roster'] | null;
   readonly problems: readonly Problem[];
 };
 
@@ -49,14 +54,15 @@ export async function toWorkshop(
   const written = readBySchema(workshopFile, plain, []);
   const named = valueAt(plain, ['roster']);
   const roster = `${file.slice(0, file.lastIndexOf('/') + 1)}${named}`;
-  const found = typeof named === 'string' ? rosterIn(await bytesOf(named), roster, facts) : { problems: [] };
+  const isNamed = typeof named === 'string' && liesBelow(named);
+  const found = isNamed ? rosterIn(await bytesOf(named), roster, facts) : { problems: [] };
   const ofFile = [
     ...('problems' in written ? written.problems : references(written.value, facts)),
     ...checkRota(plain),
   ];
   if ('problems' in written || ofFile.length > 0 || 'problems' in found) {
     const ofRoster = 'problems' in found ? found.problems : found.read.problems;
-    return { workshop: null, people: [], problems: [...ofFile, ...ofRoster] };
+    return { workshop: null, people: [], roster: null, problems: [...ofFile, ...ofRoster] };
   }
   return withPeople(written.value, found.read, { file, roster, facts });
 }
@@ -78,18 +84,26 @@ function rosterIn(
 type Around = { readonly file: string; readonly roster: string; readonly facts: PeopleFacts };
 
 function withPeople(raw: WorkshopFile, read: Roster, { file, roster, facts }: Around): WorkshopRead {
-  const { people, problems } = peopleOf(raw, read.rows, facts, containersAt(read, roster));
+  const { columns } = read;
+  const place = { file: roster, columns };
+  const at = (line: number) => ({ file: roster, line, column: Math.max(1, columns.containers) });
+  const { people, problems } = peopleOf(raw, read.rows, facts, at, read.all);
   const ofRows = [...read.problems, ...problems];
   if (people.length === 0 && ofRows.length === 0)
     ofRows.push({ code: 'rosterNobody', place: [], at: { file: roster, line: 1, column: 1 } });
   const skips = raw.badRows === 'skip' && read.whole === 'sound' && people.length > 0;
-  if (ofRows.length > 0 && !skips) return { workshop: null, people, problems: ofRows };
+  const ofRota = rotaTeams(raw, skips ? people : read.all);
+  if (ofRota.length > 0 || (ofRows.length > 0 && !skips))
+    return { workshop: null, people, roster: place, problems: [...ofRota, ...ofRows] };
   const example = facts.systems.find(({ id }) => id === raw.example)?.system;
   if (example === undefined) throw new RangeError(`no system ${raw.example}`);
   const named = { name: example.name, system: example };
   return {
-    workshop: { id: raw.id, file, raw, people, example: named, skipped: ofRows },
-    people,
+    workshop: {
+      ...{ id: raw.id, file, raw, people, example: named, skipped: ofRows },
+      roster: place,
+    },
+    ...{ people, roster: place },
     problems: [],
   };
 }
@@ -98,10 +112,23 @@ function withPeople(raw: WorkshopFile, read: Roster, { file, roster, facts }: Ar
 function references(raw: WorkshopFile, { systems, media, starts }: PeopleFacts): readonly Problem[] {
   const ids = systems.map(({ id }) => id);
   return [
+    ...(partsOf(raw.sheets, raw.rota ? 'rota' : 'none').length > 0 ? [] : [sheetsEmpty]),
     ...(ids.includes(raw.example) ? [] : [unknown('example', raw.example, ids)]),
     ...(entry(media, raw.media) ? [] : [unknown('media', raw.media, Object.keys(media))]),
     ...(entry(starts.pumps, raw.pump) ? [] : [unknown('pump', raw.pump, Object.keys(starts.pumps))]),
   ];
+}
+
+/** Contents of nothing, or a rota of which no day is told. */
+const sheetsEmpty: Problem = { code: 'sheetsEmpty', place: ['sheets'] };
+
+/** A rota goes from team to team. */
+function rotaTeams(
+  { sheets, rota }: WorkshopFile,
+  rows: readonly { readonly team: string }[],
+): readonly Problem[] {
+  const isWanted = rota !== undefined && sheets.includes('rota') && rows.length > 0;
+  return isWanted && rows.every(({ team }) => team === '') ? [{ code: 'rotaTeams', place: ['rota'] }] : [];
 }
 
 function unknown(key: string, given: string, allowed: readonly string[]): Problem {

@@ -51,7 +51,7 @@ describe('the whole build', () => {
     const { content } = await readContent('content');
     expect(content.workshops.length).toBeGreaterThan(0);
     const names = content.workshops.flatMap(({ people }) =>
-      people.flatMap(({ name, members }) => [name, ...members]),
+      people.flatMap(({ name, members }) => [name, ...members.map((one) => one.name)]),
     );
     for (const { id } of content.workshops) {
       const files = await readdir(join(built.out, 'print', 'workshops', id));

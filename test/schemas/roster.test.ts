@@ -54,6 +54,14 @@ describe('a sound roster', () => {
     expect(read('name\nAda').problems).toEqual([]);
   });
 
+  test('may begin with the line by which spreadsheet programs tell each other what parts the cells', () => {
+    for (const first of ['sep=;', '"sep=;"', 'SEP=;']) {
+      const { rows, problems } = read(`\ufeff${first}\r\nname;notes\r\nAda;x, y\r\n=1;\r\n`);
+      expect(rows).toMatchObject([{ line: 3, name: 'Ada', notes: 'x, y' }]);
+      expect(problems).toMatchObject([{ code: 'rosterFormula', at: { line: 4, column: 1 } }]);
+    }
+  });
+
   test('takes a system by its name, and shapes of every word', () => {
     const of = (cell: string) => read(`name;containers\nAda;${cell}\n`).rows[0]?.containers;
     expect(of('drum-corner')).toEqual({ system: 'drum-corner' });
@@ -150,6 +158,27 @@ describe('a roster with mistakes', () => {
         "1:1: the roster has 10000 rows, and 9999 are the most. Make two workshops of it.",
       ]
     `);
+  });
+
+  test('that is a workbook, a document or a picture is told so', () => {
+    const begins = (...bytes: readonly number[]) => Uint8Array.from([...bytes, ...utf8('name\nAda\n')]);
+    const wide = Uint8Array.from([...'name\nÅsa\n'].flatMap((letter) => [letter.charCodeAt(0), 0]));
+    const files = [
+      ...[begins(0x50, 0x4b, 3, 4), utf8('%PDF-1.7\n'), begins(0x89, 0x50, 0x4e, 0x47)],
+      ...[begins(0xff, 0xd8, 0xff, 0xe0), begins(0xd0, 0xcf, 0x11, 0xe0), wide],
+    ];
+    for (const file of files)
+      expect(told(file)).toEqual([
+        '1:1: this is no CSV file but a workbook, a picture or something else that is no plain text. Open it in its program and save it as CSV.',
+      ]);
+    // One empty byte in a text is a slip in a cell, and told there.
+    expect(told('name\nA\u0000da, who comes with the long train from the hills\n')[0]).toContain('2:1: ');
+  });
+
+  test('of two ways to write one team says where the other stands', () => {
+    expect(told('name;team\nAda;Heron\nBo;heron\nCleo;Heron\nDov;otter\n')).toEqual([
+      '3:2: the team "heron" is written "Heron" in line 2. Write both alike, or call one of them something else.',
+    ]);
   });
 
   test('of fifty megabytes is refused without being read', () => {

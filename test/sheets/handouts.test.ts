@@ -249,10 +249,10 @@ describe('a worksheet', () => {
   }, 120_000);
 
   test('for a team names all who belong to it', async () => {
-    const desk = deskFor(['Ada', 'Bo', 'Cleo', 'Dov', 'Eli', 'Fia'], { worksheets: 'teams' });
-    expect(desk.people.map(({ members }) => members)).toEqual([
+    const desk = deskFor(['Ada', 'Bo', 'Cleo', 'Dov', 'Eli'], { worksheets: 'teams' });
+    expect(desk.people.map(({ members }) => members.map(({ name }) => name))).toEqual([
       ['Ada', 'Eli'],
-      ['Bo', 'Fia'],
+      ['Bo'],
       ['Cleo'],
       ['Dov'],
     ]);

@@ -39,6 +39,7 @@ describe('a class in the browser', () => {
   test('gets its stack, its answers and a file for each, from a roster', async () => {
     const { page, close } = await opened(sound);
     await page.getByText('2 people in class.csv').waitFor();
+    expect(await page.getByLabel('The worked example').inputValue()).toBe('hollow-lane-ibc');
     const stack = await readPdf(await saved(page, 'The stack, as PDF'));
     const text = stack.pages.map((one) => one.text).join(' ');
     for (const words of ['An evening of tanks', 'Åsa Ek', 'PLAN: not measured, no fish yet', 'Safety first'])
@@ -57,8 +58,7 @@ describe('a class in the browser', () => {
     const { page, close } = await opened('name;containers\nAda;\n=1+1;\nBo;tank tub 1 x 1 x 1 m\nFish 🐟;\n');
     const told = page.getByRole('alert');
     await told.waitFor();
-    for (const words of ['3:1', '4:2', 'Line 5', 'U+1F41F'])
-      expect(await told.textContent()).toContain(words);
+    for (const words of ['3:1', '4:2', '5:1', 'U+1F41F']) expect(await told.textContent()).toContain(words);
     expect(await page.getByRole('button', { name: 'The stack, as PDF' }).isDisabled()).toBe(true);
     await page.getByLabel('Rows with a mistake').selectOption('skip');
     await page.getByText('1 person in class.csv').waitFor();
@@ -74,6 +74,7 @@ describe('a class in the browser', () => {
     await page.getByRole('button', { name: 'A file for each, as zip' }).click();
     await page.getByRole('button', { name: 'Stop' }).click();
     expect(await page.getByRole('progressbar').count()).toBe(0);
+    await page.getByText('Only some sheets or some rows').click();
     await page.getByLabel('Only these rows').fill('2,400');
     const { pages } = await readPdf(await saved(page, 'The answers, as PDF'));
     const names = pages.flatMap(({ text }) => /Person \d+/.exec(text) ?? []);
@@ -105,4 +106,68 @@ describe('a class in the browser', () => {
     expect(text).not.toContain('PLAN: not measured');
     await close();
   }, 60_000);
+
+  test('is offered only what its sheets make, and told why the rest is not there', async () => {
+    const { page, close } = await opened(sound);
+    await page.getByText('2 people in class.csv').waitFor();
+    await page.getByText('Only some sheets').click();
+    const button = (name: string) => page.getByRole('button', { name });
+    await page.getByLabel('The answers', { exact: true }).uncheck();
+    await page.getByText('There are no answers').waitFor();
+    expect(await button('The answers, as PDF').isDisabled()).toBe(true);
+    expect(await button('The stack, as PDF').isEnabled()).toBe(true);
+    const id = await button('The answers, as PDF').getAttribute('aria-describedby');
+    expect(await page.locator(`#${id}`).textContent()).toContain('not ticked');
+    for (const name of ['The worksheets', 'A plan each to take home'])
+      await page.getByLabel(name, { exact: true }).uncheck();
+    await page.getByText('There is no file for each').waitFor();
+    const { pages } = await readPdf(await saved(page, 'The stack, as PDF'));
+    expect(pages.map(({ text }) => text).join(' ')).toContain('Åsa Ek');
+    await close();
+  }, 60_000);
+
+  test('gets its file whatever is typed while it is made', async () => {
+    const many = Array.from({ length: 60 }, (_, at) => `Person ${at + 1}`).join('\n');
+    const { page, close } = await opened(`name\n${many}\n`);
+    await page.getByText('60 people in class.csv').waitFor();
+    const download = page.waitForEvent('download', { timeout: 90_000 });
+    await page.getByRole('button', { name: 'The stack, as PDF' }).click();
+    await page.getByRole('progressbar').waitFor();
+    await page.getByLabel('Where it is held').fill('The shed');
+    const { pages } = await readPdf(new Uint8Array(await readFile(await (await download).path())));
+    expect(pages.some(({ text }) => text.includes('Person 60'))).toBe(true);
+    expect(await page.getByLabel('Where it is held').inputValue()).toBe('The shed');
+    expect(await page.getByRole('progressbar').count()).toBe(0);
+    await close();
+  }, 120_000);
+
+  test('is told that its roster is too large by its size alone, or that it is a workbook', async () => {
+    const { page, close } = await site.visit('/class/');
+    await page.evaluate(() => {
+      File.prototype.arrayBuffer = () => Promise.reject(new Error('read all the same'));
+    });
+    const large = { ...roster(''), buffer: Buffer.alloc(5_000_001, 'a\n') };
+    await page.getByLabel('Name of the workshop').fill('An evening of tanks');
+    await page.getByLabel('Roster').setInputFiles(large);
+    await page.getByText('The roster has 5000001 bytes').waitFor();
+    await close();
+    const zip = await opened('PK\u0003\u0004...');
+    await zip.page.getByText('this is no CSV file').waitFor();
+    await zip.close();
+  }, 60_000);
+
+  test.each([390, 1280])(
+    'stays within its page at %i px',
+    async (width) => {
+      const { page, close } = await site.visit('/class/', { viewport: { width, height: 900 } });
+      await page.getByText('Only some sheets').click();
+      await page.getByLabel('The answers', { exact: true }).uncheck();
+      await page.getByText('There are no answers').waitFor();
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      const { CLASS_PICTURES: into } = process.env;
+      if (into) await page.screenshot({ path: `${into}/class-${width}.png`, fullPage: true });
+      await close();
+    },
+    60_000,
+  );
 });

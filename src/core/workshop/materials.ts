@@ -11,7 +11,6 @@ const shared: Readonly<
     pencil: { by: 'person', each: 1 },
     tape: { by: 'team', each: 1 },
     container: { by: 'team', each: 1 },
-    litreJug: { by: 'team', each: 1 },
     towel: { by: 'team', each: 1 },
   },
   secondary: {
@@ -39,7 +38,7 @@ const shared: Readonly<
  * @returns what to lay ready; paper is counted elsewhere
  * @valid classes of any size
  * @source commonPractice
- * @example materials('primary', 24, 8).length // 5
+ * @example materials('primary', 24, 8).length // 4
  */
 export function materials(level: Level, people: number, teams: number): readonly Material[] {
   return Object.entries(shared[level]).map(([key, { by, each }]) => ({

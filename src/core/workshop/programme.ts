@@ -2,7 +2,13 @@
 import type { Level } from './exercise.ts';
 
 /** One part of a workshop, in minutes from its beginning. */
-export type Part = { readonly key: PartKey; readonly from_min: number; readonly takes_min: number };
+export type Part = {
+  readonly key: PartKey;
+  readonly from_min: number;
+  readonly takes_min: number;
+  /** Whether the class can do in that time what it is there for. */
+  readonly time: 'enough' | 'short';
+};
 
 export type PartKey =
   | 'arrive'
@@ -30,13 +36,21 @@ const shares: Readonly<Record<Level, Readonly<Record<PartKey, number>>>> = {
   adults: { arrive: 6, safety: 8, example: 16, measure: 18, calculate: 22, compare: 12, next: 10, clear: 8 },
 };
 
+/** Two containers are measured twice; each task wants two minutes of a pencil at least. Other parts are told in any time. */
+const least_min: Readonly<Record<Level, Partial<Record<PartKey, number>>>> = {
+  primary: { measure: 15, calculate: 10 },
+  secondary: { measure: 15, calculate: 15 },
+  adults: { measure: 15, calculate: 20 },
+};
+
 /** Nobody plans a part to the minute. */
 const step_min = 5;
 
 /**
  * The parts of a workshop, with their times.
  * Each gets its share of the time in whole steps of five minutes, one at least; what is left over goes, step by step,
- * to the parts that rounding took most from. The last part takes what is no whole step.
+ * to the parts that rounding took most from. The last part takes what is no whole step. Measuring below 15 minutes, and
+ * calculating below 10 to 20 by the number of tasks, is short.
  * @param level for whom
  * @param length_min the whole workshop, 40 or more
  * @returns eight parts, one after the other, that fill the time
@@ -64,7 +78,8 @@ export function programme(level: Level, length_min: number): readonly Part[] {
   return parts.map(([key], at): Part => {
     const isLast = at + 1 === parts.length;
     const takes_min = isLast ? length_min - from_min : (steps[at] ?? 0) * step_min;
-    const part = { key, from_min, takes_min };
+    const time = takes_min < (least_min[level][key] ?? 0) ? 'short' : 'enough';
+    const part: Part = { key, from_min, takes_min, time };
     from_min += takes_min;
     return part;
   });

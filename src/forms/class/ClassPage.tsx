@@ -1,6 +1,6 @@
 /** @jsxImportSource preact */
 /** The class page: the fields, the roster, and what to print of them. */
-import { type WorkshopPart, workshopParts } from '../../sheets/handouts/workshopPrint.ts';
+import { type WorkshopPart, workshopParts } from '../../core/workshop/parts.ts';
 import { type Catalogue, say } from '../../wording/catalogue.ts';
 import type { Choice } from '../fields.tsx';
 import { type FieldForm, FieldsProvider } from '../form.ts';
@@ -14,6 +14,8 @@ export type PageProps = {
   /** What the roster is called; empty where none was chosen. */
   readonly roster: string;
   readonly people: number;
+  /** Those that the ticked sheets make. */
+  readonly parts: readonly WorkshopPart[];
   /** What is wrong with the roster, or with making a file. */
   readonly wrong: readonly string[];
   readonly making: { readonly part: WorkshopPart; readonly done: number; readonly of: number } | null;
@@ -98,7 +100,7 @@ function Roster({ catalogue, roster, people, wrong, take, giveTemplate }: WithWo
   );
 }
 
-function Output({ catalogue, people, making, make, stop }: WithWords) {
+function Output({ catalogue, people, parts, making, make, stop }: WithWords) {
   const words = (key: string, values = {}) => say(catalogue, `class.${key}`, values);
   return (
     <section aria-labelledby="class-output">
@@ -108,13 +110,21 @@ function Output({ catalogue, people, making, make, stop }: WithWords) {
           <button
             key={part}
             type="button"
-            disabled={people === 0 || making !== null}
+            disabled={people === 0 || making !== null || !parts.includes(part)}
+            aria-describedby={parts.includes(part) ? undefined : `class-no-${part}`}
             onClick={() => make(part)}
           >
             {words(`parts.${part}`)}
           </button>
         ))}
       </div>
+      {workshopParts
+        .filter((part) => !parts.includes(part))
+        .map((part) => (
+          <p key={part} id={`class-no-${part}`} class="how">
+            {words(`noPages.${part}`)}
+          </p>
+        ))}
       {making === null ? null : (
         <p>
           <progress

@@ -3,7 +3,8 @@ import { classFacts, handoutFacts } from '../../core/plan/handoutFacts.ts';
 import { browserPress } from '../../paper/browser.ts';
 import { rowsIn } from '../../schemas/rowsIn.ts';
 import { type ReadWorkshop, toWorkshop } from '../../schemas/workshops.ts';
-import { partFiles, printablePeople, workshopPrint } from '../../sheets/handouts/workshopPrint.ts';
+import { printablePeople } from '../../sheets/handouts/printablePeople.ts';
+import { partFiles, workshopPrint } from '../../sheets/handouts/workshopPrint.ts';
 import type { Problem } from '../../core/problem.ts';
 import { type Catalogue, say } from '../../wording/catalogue.ts';
 import { problemLine, problemSentence } from '../../wording/problem.ts';
@@ -45,8 +46,8 @@ async function answer(ask: ClassAsk): Promise<void> {
 
 /** The workshop with everybody who can be printed; and what is wrong, also where it is only left out. */
 async function read({ raw, roster, rows }: ClassAsk): Promise<Read> {
-  const { facts, catalogue, terms, sources } = started();
-  const { workshop, people, problems } = await toWorkshop(raw, '', facts, async () => roster);
+  const { facts, catalogue } = started();
+  const { workshop, people, roster: place, problems } = await toWorkshop(raw, '', facts, async () => roster);
   const all = [...problems, ...(workshop?.skipped ?? [])];
   const ofRoster = all.filter(({ at, place }) => at !== undefined || place[0] === 'roster');
   const troubles = all
@@ -54,13 +55,13 @@ async function read({ raw, roster, rows }: ClassAsk): Promise<Read> {
     .map((one) => troubleOf(one, catalogue, 'metric'));
   // Nobody has to be told that they chose no roster yet.
   if (roster === null) return { workshop: null, troubles, wrong: [] };
-  const words = { catalogue, terms, sources };
-  const { fine, wrong } = await printablePeople(people, words, await thePress());
+  const { fine, wrong } =
+    place === null ? { fine: people, wrong: [] } : await printablePeople(people, place, await thePress());
   const isBroken = wrong.length > 0 && (workshop?.raw.badRows === 'stop' || fine.length === 0);
   return {
     workshop: workshop === null || isBroken ? null : { ...workshop, people: fine },
     troubles: [...troubles, ...wrongRows(rows, workshop === null ? null : fine.length)],
-    wrong: [...ofRoster.map((one) => said(one, catalogue)), ...wrong],
+    wrong: [...ofRoster, ...wrong].map((one) => said(one, catalogue)),
   };
 }
 

@@ -1,4 +1,5 @@
 /** A workshop as somebody types it, and as a file would say it. Every field is text, so that nothing typed is lost. */
+import { partsOf, type WorkshopPart } from '../../core/workshop/parts.ts';
 import { type WorkshopSheet, workshopSheets } from '../../schemas/workshopFile.ts';
 import { anyTyped, type Fields, isTyped, listAt, type Place, textAt, withTree } from '../draft.ts';
 import { treeOf } from '../draftOf.ts';
@@ -74,6 +75,11 @@ export function withSheet(draft: ClassDraft, sheet: WorkshopSheet, is: 'yes' | '
     ['sheets'],
     inOrder.map((text) => ({ text })),
   );
+}
+
+/** What the ticked sheets make, before anything else is known. */
+export function partsIn(draft: ClassDraft): readonly WorkshopPart[] {
+  return partsOf(sheetsIn(draft), hasRota(draft) ? 'rota' : 'none');
 }
 
 /** An empty roster with its columns, as a spreadsheet program opens it. */

@@ -1,20 +1,24 @@
 /** What the class page and its worker say to each other. */
 import type { PeopleFacts } from '../../schemas/people.ts';
-import type { WorkshopPart } from '../../sheets/handouts/workshopPrint.ts';
+import type { WorkshopPart } from '../../core/workshop/parts.ts';
 import type { Words } from '../../sheets/sheet.ts';
 import type { MadeFile } from '../messages.ts';
 import type { Trouble } from '../troubles.ts';
 
 /** The words, and what people's systems are made from. */
-export type ClassContent = Words & { readonly facts: PeopleFacts };
+export type ClassContent = Words & {
+  readonly facts: PeopleFacts;
+  /** The system that is offered first to work through. */
+  readonly example: string;
+};
 
 /** What is to be printed: the fields of a workshop's file, the roster's bytes, and which rows. */
 export type ClassAsk = {
   readonly kind: 'check' | 'make';
   readonly turn: number;
   readonly raw: unknown;
-  /** null as long as none was chosen. */
-  readonly roster: Uint8Array<ArrayBuffer> | null;
+  /** Its bytes; only their number where there are too many; null as long as none was chosen. */
+  readonly roster: Uint8Array<ArrayBuffer> | number | null;
   readonly rows: string;
   readonly part: WorkshopPart;
   readonly day: string;

@@ -1,15 +1,16 @@
 /** @jsxImportSource preact */
 /** Starts the class page. Names stay in this page: they are neither kept nor sent. */
 import { render } from 'preact';
-import type { WorkshopPart } from '../../sheets/handouts/workshopPrint.ts';
+import type { WorkshopPart } from '../../core/workshop/parts.ts';
 import { workOffline } from '../offline.ts';
 import { saveFile } from '../saveFile.ts';
 import { today } from '../today.ts';
 import type { FieldForm } from '../form.ts';
 import { textAt, withTree } from '../draft.ts';
 import type { Trouble } from '../troubles.ts';
+import { mostRosterBytes } from '../../schemas/readRoster.ts';
 import { ClassPage, type PageProps } from './ClassPage.tsx';
-import { type ClassDraft, firstDraft, rawOf, template } from './classDraft.ts';
+import { type ClassDraft, firstDraft, partsIn, rawOf, template } from './classDraft.ts';
 import type { ClassAsk, ClassContent, ClassTold } from './classMessages.ts';
 
 const content: ClassContent = JSON.parse(document.getElementById('class-content')?.textContent ?? '');
@@ -18,12 +19,13 @@ if (place) await start(place);
 
 async function start(into: HTMLElement): Promise<void> {
   const examples = content.facts.systems.map(({ id, system }) => ({ value: id, text: system.name }));
-  let draft = firstDraft(today(), examples[0]?.value ?? '');
-  let roster: { readonly name: string; readonly bytes: Uint8Array<ArrayBuffer> } | null = null;
+  let draft = firstDraft(today(), content.example);
+  let roster: { readonly name: string; readonly bytes: NonNullable<ClassAsk['roster']> } | null = null;
   let people = 0;
   let troubles: readonly Trouble[] = [];
   let wrong: readonly string[] = [];
-  let making: PageProps['making'] = null;
+  /** What is being made, as the fields stood when it was asked for; typing goes on beside it. */
+  let making: (NonNullable<PageProps['making']> & { readonly turn: number }) | null = null;
   let turn = 0;
   let worker = hired();
   show();
@@ -32,21 +34,19 @@ async function start(into: HTMLElement): Promise<void> {
   function hired(): Worker {
     const fresh = new Worker(new URL('./class.worker.ts', import.meta.url), { type: 'module' });
     fresh.onmessage = ({ data }: MessageEvent<ClassTold>) => {
-      if (data.turn === turn) hear(data);
+      if (data.turn === turn || data.turn === making?.turn) hear(data);
     };
     fresh.postMessage({ kind: 'start', content });
     return fresh;
   }
 
   function hear(told: ClassTold): void {
-    if (told.kind === 'checked')
-      [people, troubles, wrong, making] = [told.people, told.troubles.filter(isDue), told.wrong, null];
-    if (told.kind === 'progress' && making) making = { part: making.part, done: told.done, of: told.of };
-    if (told.kind === 'made') {
-      making = null;
-      saveFile(told.made);
-    }
-    if (told.kind === 'failed') [wrong, making] = [[told.message], null];
+    if (told.kind === 'checked' && told.turn === turn)
+      [people, troubles, wrong] = [told.people, told.troubles.filter(isDue), told.wrong];
+    if (told.kind === 'failed') wrong = [told.message];
+    if (told.turn === making?.turn)
+      making = told.kind === 'progress' ? { ...making, done: told.done, of: told.of } : null;
+    if (told.kind === 'made') saveFile(told.made);
     show();
   }
 
@@ -69,14 +69,15 @@ async function start(into: HTMLElement): Promise<void> {
   }
 
   async function take(file: File): Promise<void> {
-    roster = { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) };
+    const isRead = file.size <= mostRosterBytes;
+    roster = { name: file.name, bytes: isRead ? new Uint8Array(await file.arrayBuffer()) : file.size };
     ask('check', 'stack');
     show();
   }
 
   function make(part: WorkshopPart): void {
-    making = { part, done: 0, of: people };
     ask('make', part);
+    making = { turn, part, done: 0, of: people };
     show();
   }
 
@@ -100,7 +101,11 @@ async function start(into: HTMLElement): Promise<void> {
     };
     const actions = { change, take, make, stop, giveTemplate };
     render(
-      <ClassPage {...{ form, examples, people, wrong, making }} {...actions} roster={roster?.name ?? ''} />,
+      <ClassPage
+        {...{ form, examples, people, wrong, making, parts: partsIn(draft) }}
+        {...actions}
+        roster={roster?.name ?? ''}
+      />,
       into,
     );
   }

@@ -7,7 +7,13 @@ import type { Page } from '../../paper/page.ts';
 import type { Press } from '../../paper/press.ts';
 import type { Filled } from '../../paper/stencil.ts';
 import type { Printing } from '../sheet.ts';
-import { type ClassInput, type ClassSheet, classSide } from './classSheet.tsx';
+import {
+  type ClassInput,
+  type ClassSheet,
+  classSide,
+  type Listed,
+  type WorkedExample,
+} from './classSheet.tsx';
 import { facilitatorSheet } from './facilitatorSheet.tsx';
 import { type HandoutInput, handoutWords, type Session } from './handout.ts';
 import { type HandoutDesk, handoutDesk, type LayoutShelf } from './handoutPages.ts';
@@ -68,8 +74,8 @@ export function classDesk(
   const { name, place, date, level, starts, length_min } = raw;
   const printing = { words, day, ...raw.sheet };
   const session = { name, place, date, level };
-  const listed = people.flatMap(({ members, ...one }) =>
-    members.length === 0 ? [one] : members.map((member) => ({ ...one, name: member })),
+  const listed = people.flatMap(({ members, name: own, notes, team }): readonly Listed[] =>
+    members.length === 0 ? [{ name: own, notes, team }] : members.map((member) => ({ ...member, team })),
   );
   const teams = [...new Set(people.map(({ team }) => team))].filter((team) => team !== '');
   const input: ClassInput = {
@@ -78,7 +84,8 @@ export function classDesk(
     people: listed,
     teams,
     worksheets: people.length,
-    example: { name: example.name, plan: core.handoutFacts(example.system, level).wholePlan },
+    work: teams.length === 0 ? 'alone' : 'inTeams',
+    example: () => worked(example, people, core, { ...printing, session }),
     facts: core.classFacts({
       ...{ level, starts, length_min, people: listed.length, teams: teams.length },
       rota: raw.rota ?? null,
@@ -118,5 +125,31 @@ export function classDesk(
 function whoseOf({ name, team, members, number, typed }: Person) {
   if (members.length === 0 || team === '') return { name, team, number, typed, shared: 'alone' } as const;
   const shared = members.length > 1 ? 'team' : 'alone';
-  return { name: `${name}: ${members.join(', ')}`, team: '', number, typed, shared } as const;
+  return {
+    name: `${name}: ${members.map((member) => member.name).join(', ')}`,
+    team: '',
+    number,
+    typed,
+    shared,
+  } as const;
+}
+
+/** The example as a worksheet, and what the sheets of the class ask for beyond it. */
+function worked(
+  { name, system }: WorkshopOf['example'],
+  people: readonly Person[],
+  { handoutFacts }: CoreOf,
+  printing: Printing & { readonly session: Session },
+): WorkedExample {
+  const { level } = printing.session;
+  const facts = handoutFacts(system, level);
+  // Every exercise asks for all that its level knows.
+  const [first] = people;
+  const usual = people.find(({ number }) => number !== null) ?? first;
+  const asked = usual === undefined ? [] : handoutFacts(usual.system, level).asked;
+  const shown = new Set(facts.asked.map(({ key }) => key));
+  return {
+    input: { ...printing, ...facts, name, team: '', number: null, typed: null, shared: 'alone' },
+    lacks: asked.map(({ key }) => key).filter((key) => !shown.has(key)),
+  };
 }

@@ -1,6 +1,5 @@
 /** What the sheets for a whole class are made from, and the side that each of them is printed on. */
 import type { JSXNode } from 'satori/jsx';
-import type { Plan } from '../../core/plan/figure.ts';
 import type { ClassFacts } from '../../core/plan/handoutFacts.ts';
 import type { Sheet } from '../../paper/layOut.ts';
 import { mm, paperSizes } from '../../paper/measures.ts';
@@ -11,15 +10,17 @@ import { CardHead } from '../parts/CardHead.tsx';
 import { Frame } from '../parts/Frame.tsx';
 import type { Printing } from '../sheet.ts';
 import type { LayOut } from '../sheetKind.ts';
-import { handoutWords, type Session } from './handout.ts';
+import { type HandoutInput, handoutWords, type Session } from './handout.ts';
 
 /** Somebody in the roster. */
 export type Listed = {
   readonly name: string;
   readonly team: string;
   readonly notes: string;
-  readonly number: string | null;
 };
+
+/** What is worked through at the wall: as somebody's worksheet, and the figures that it lacks and the class is asked for. */
+export type WorkedExample = { readonly input: HandoutInput; readonly lacks: readonly string[] };
 
 export type ClassInput = Printing & {
   readonly session: Session;
@@ -29,7 +30,8 @@ export type ClassInput = Printing & {
   readonly teams: readonly string[];
   /** Worksheets that are handed out. */
   readonly worksheets: number;
-  readonly example: { readonly name: string; readonly plan: () => Plan };
+  readonly work: 'inTeams' | 'alone';
+  readonly example: () => WorkedExample;
   readonly facts: ClassFacts;
 };
 
@@ -66,4 +68,9 @@ export function classSide(
       </Leaf>
     ),
   };
+}
+
+/** A number of things, one or several of them. */
+export function counted(input: Pick<Printing, 'words'>, key: string, count: number): string {
+  return handoutWords(input, `${key}.${count === 1 ? 'one' : 'many'}`, { count: String(count) });
 }

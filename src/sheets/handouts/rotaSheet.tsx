@@ -22,7 +22,7 @@ export const rotaSheet: ClassSheet = {
       {
         all: rota.map((day) => rowOf(input, day)),
         rowHeight,
-        draw: ({ some, at, rest }) =>
+        draw: ({ some, at }) =>
           classSide(
             input,
             { kind: handoutWords(input, 'kinds.rota'), subject: handoutWords(input, 'rota.subject') },
@@ -31,7 +31,7 @@ export const rotaSheet: ClassSheet = {
                 <Para text={handoutWords(input, 'rota.gap', { days: String(gap_d) })} heavy="heavy" />
               ) : null}
               <Grid columns={columns(input)} rows={some} rowHeight={rowHeight} headHeight={mm(7)} />
-              {rest === 'none' ? <Para text={handoutWords(input, 'rota.task')} /> : null}
+              <Para text={handoutWords(input, 'rota.task')} />
             </div>,
           ),
       },

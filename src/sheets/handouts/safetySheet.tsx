@@ -8,6 +8,10 @@ import { handoutWords } from './handout.ts';
 const never = ['mains', 'cutting', 'chemicals', 'lifting', 'water', 'drinking'] as const;
 const always = ['hands', 'cuts', 'spills', 'tell', 'fish'] as const;
 
+/** Read standing, with the sheet in one hand. */
+const aloud = pt(16);
+const heading = pt(18);
+
 export const safetySheet: ClassSheet = {
   id: 'safety',
   fits: () => 'yes',
@@ -18,17 +22,17 @@ export const safetySheet: ClassSheet = {
       classSide(
         input,
         { kind: handoutWords(input, 'kinds.safety'), subject: say('subject') },
-        <div style={{ display: 'flex', flexDirection: 'column', rowGap: mm(5), fontSize: pt(13) }}>
+        <div style={{ display: 'flex', flexDirection: 'column', rowGap: mm(6) }}>
           <div style={{ display: 'flex', flexDirection: 'column' }}>
-            <Heading level="H2" text={say(`${group}.never`)} />
-            <TickList items={never.map((key) => say(`${group}.${key}`))} />
+            <Heading level="H2" text={say(`${group}.never`)} fontSize={heading} />
+            <TickList items={never.map((key) => say(`${group}.${key}`))} fontSize={aloud} />
           </div>
           <div style={{ display: 'flex', flexDirection: 'column' }}>
-            <Heading level="H2" text={say('always')} />
-            <TickList items={always.map((key) => say(key))} />
+            <Heading level="H2" text={say('always')} fontSize={heading} />
+            <TickList items={always.map((key) => say(key))} fontSize={aloud} />
           </div>
-          <Para text={say('emergency')} heavy="heavy" />
-          <Para text={say('read')} />
+          <Para text={say('emergency')} heavy="heavy" fontSize={aloud} />
+          <Para text={say('read')} fontSize={aloud} />
         </div>,
       ),
     );

@@ -1,6 +1,5 @@
 /** Who is here: a line for everybody in the roster, and some for those who are not in it. */
 import { mm } from '../../paper/measures.ts';
-import { shorten } from '../../wording/shorten.ts';
 import { paged } from '../paged.ts';
 import { Grid } from '../parts/Grid.tsx';
 import { type ClassInput, type ClassSheet, classSide } from './classSheet.tsx';
@@ -30,18 +29,13 @@ export const signInSheet: ClassSheet = {
 };
 
 function rows({ people }: ClassInput): readonly (readonly string[])[] {
-  const listed = people.map(({ name, team, notes }, at) => [
-    String(at + 1),
-    shorten(name, 60),
-    shorten(team, 30),
-    '',
-    shorten(notes, 60),
-  ]);
+  // Nothing is cut: a note may be the one that a child's health hangs on.
+  const listed = people.map(({ name, team, notes }, at) => [String(at + 1), name, team, '', notes]);
   return [...listed, ...Array.from({ length: spareLines }, () => ['', '', '', '', ''])];
 }
 
 function columns(input: ClassInput) {
-  const widths = { line: 10, name: 58, team: 30, sign: 50, notes: 42 };
+  const widths = { line: 10, name: 52, team: 26, sign: 36, notes: 66 };
   return Object.entries(widths).map(([key, width]) => ({
     head: handoutWords(input, `signIn.${key}`),
     width: mm(width),

@@ -1,14 +1,10 @@
 /** What can be printed of a workshop: the stack to staple, the answers in the same order, one file for each. */
-import type { Person } from '../../core/workshop/person.ts';
+import type { WorkshopPart } from '../../core/workshop/parts.ts';
 import type { Press } from '../../paper/press.ts';
 import type { ZipEntry } from '../../paper/zip.ts';
 import { type CoreOf, type ClassDesk, classDesk, type WorkshopOf } from './classDesk.ts';
-import { handoutWords } from './handout.ts';
 import type { Printing } from '../sheet.ts';
 import { workshopStack } from './workshopStack.ts';
-
-export const workshopParts = ['stack', 'answers', 'each'] as const;
-export type WorkshopPart = (typeof workshopParts)[number];
 
 /** The names of their files. */
 export const partFiles: Readonly<Record<WorkshopPart, string>> = {
@@ -76,23 +72,4 @@ function fileName(name: string): string {
     .replace(/[^\p{L}\p{M}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '');
   return [...plain].slice(0, 60).join('').toLowerCase() || 'sheet';
-}
-
-/** Everybody whose names can be printed, and for all others which letter of which line cannot. */
-export async function printablePeople(
-  people: readonly Person[],
-  words: Printing['words'],
-  press: Press,
-): Promise<{ readonly fine: readonly Person[]; readonly wrong: readonly string[] }> {
-  const fine: Person[] = [];
-  const wrong: string[] = [];
-  for (const person of people) {
-    const uncovered = await press.uncovered([person.name, person.team, person.notes, ...person.members]);
-    if (uncovered.length === 0) fine.push(person);
-    for (const { character, codePoint } of uncovered)
-      wrong.push(
-        handoutWords({ words }, 'uncovered', { line: String(person.line), character, code: codePoint }),
-      );
-  }
-  return { fine, wrong };
 }

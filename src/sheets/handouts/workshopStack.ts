@@ -111,9 +111,13 @@ async function contentsPages(
     page += pages.length;
   }
   for (const [at, row] of rows.entries()) {
+    // Who gets nothing of this stack has no page in it.
+    if ((lengths[at] ?? 0) === 0) continue;
     const person = people[row];
     const number = person?.number ?? handoutWords(input, 'ownContainers');
-    lines.push({ what: person?.name ?? '', team: person?.team ?? '', number, page });
+    // A team is called so already.
+    const team = person?.members.length === 0 ? person.team : '';
+    lines.push({ what: person?.name ?? '', team, number, page });
     page += lengths[at] ?? 0;
   }
   const pages: Page[] = [];

@@ -5,8 +5,15 @@ import { rule, safe, size, weight } from './look.ts';
 
 type Child = JSXNode;
 
+type HeadingProps = {
+  readonly level: 'H1' | 'H2';
+  readonly text: string;
+  readonly aside?: string;
+  readonly fontSize?: number;
+};
+
 /** A heading over a thin rule, with a remark at its right end where one is given. */
-export function Heading({ level, text, aside }: { level: 'H1' | 'H2'; text: string; aside?: string }) {
+export function Heading({ level, text, aside, fontSize = size.heading }: HeadingProps) {
   return (
     <div
       style={{
@@ -19,7 +26,7 @@ export function Heading({ level, text, aside }: { level: 'H1' | 'H2'; text: stri
         marginBottom: mm(1.6),
       }}
     >
-      <div data-role={level} style={{ display: 'flex', fontSize: size.heading, fontWeight: weight.heavy }}>
+      <div data-role={level} style={{ display: 'flex', fontSize, fontWeight: weight.heavy }}>
         {text}
       </div>
       <div data-role="P" style={{ display: 'flex', fontSize: size.source }}>
@@ -55,8 +62,15 @@ export function Para({ text, heavy, fontSize, entry }: ParaProps) {
   );
 }
 
-/** Things to do, each with a ring to tick; roomy where letters that stand wider apart together need a little more. */
-export function TickList({ items, roomy }: { items: readonly string[]; roomy?: 'roomy' }) {
+type TickProps = {
+  readonly items: readonly string[];
+  /** Where letters that stand wider apart together need a little more. */
+  readonly roomy?: 'roomy';
+  readonly fontSize?: number;
+};
+
+/** Things to do, each with a ring to tick. */
+export function TickList({ items, roomy, fontSize = size.text }: TickProps) {
   return (
     <div data-role="L" style={{ display: 'flex', flexDirection: 'column' }}>
       {items.map((item) => (
@@ -74,7 +88,7 @@ export function TickList({ items, roomy }: { items: readonly string[]; roomy?: '
               marginRight: mm(2.2),
             }}
           />
-          <div data-role="LBody" style={roomy ? { ...tickText, ...roomyText } : tickText}>
+          <div data-role="LBody" style={{ ...tickText, ...(roomy ? roomyText : {}), fontSize }}>
             {item}
           </div>
         </div>
@@ -83,7 +97,7 @@ export function TickList({ items, roomy }: { items: readonly string[]; roomy?: '
   );
 }
 
-const tickText = { display: 'flex', flex: 1, fontSize: size.text, lineHeight: 1.25 } as const;
+const tickText = { display: 'flex', flex: 1, lineHeight: 1.25 } as const;
 const roomyText = { display: 'block', paddingRight: mm(4), boxSizing: 'border-box' } as const;
 
 /** One column among several. */
