@@ -8,6 +8,7 @@ import type { Page } from '../../src/paper/page.ts';
 import type { Filled } from '../../src/paper/stencil.ts';
 import { tagPage } from '../../src/paper/tags.ts';
 import { handoutDesk } from '../../src/sheets/handouts/handoutPages.ts';
+import { handoutWorksheet } from '../../src/sheets/handouts/handoutWorksheet.ts';
 import { workshopStack } from '../../src/sheets/handouts/workshopStack.ts';
 import { lint } from '../pdfLint/lint.ts';
 import { readPdf } from '../paper/readPdf.ts';
@@ -157,10 +158,10 @@ describe('an answer key', () => {
 });
 
 /** Every number within the tasks that stands in no slot. */
-async function fixedNumbers(desk: ReturnType<typeof deskFor>, at: number, view: 'blank' | 'key') {
+function fixedNumbers(pages: readonly Page[]): readonly string[] {
   const inEntry = ({ nodes }: Page, node: number | null): boolean =>
     node !== null && (nodes[node]?.entry === true || inEntry({ nodes } as Page, nodes[node]?.parent ?? null));
-  return (await desk.handouts(desk.handoutOf(at), view)).map(printed).flatMap((page) =>
+  return pages.flatMap((page) =>
     page.items.flatMap((item) => {
       const isFixed = item.kind === 'words' && page.nodes[item.node]?.slot === null;
       return isFixed && /\d/.test(item.text) && inEntry(page, item.node) ? [item.text.trim()] : [];
@@ -189,10 +190,17 @@ describe('a worksheet', () => {
           if (!blank.has(slot)) asked += 1;
           if (slot.endsWith('-result')) known.add(text);
         }
-        // Beside its slots a blank has no number that the key has not beside its answers.
-        expect(await fixedNumbers(desk, at, 'blank')).toEqual(await fixedNumbers(desk, at, 'key'));
         for (const slot of blank.keys())
           expect(isGiven(slot) || key.get(slot) === blank.get(slot), slot).toBe(true);
+        // Beside its slots a blank has no number that the key has not beside its answers.
+        const input = desk.handoutOf(at);
+        const onKey = fixedNumbers((await desk.handouts(input, 'key')).map(printed));
+        expect(fixedNumbers((await desk.handouts(input, 'blank')).map(printed))).toEqual(onKey);
+        if (at > 0) continue;
+        // Nor where it is laid out for one person alone.
+        const alone: Page[] = [];
+        for await (const page of handoutWorksheet(input, 'blank', press.layOutAnew)) alone.push(page);
+        expect(fixedNumbers(alone)).toEqual(onKey);
       }
       expect(asked).toBeGreaterThan(several.length * 5);
     },

@@ -14,7 +14,7 @@ const toLitres = ' ÷ 1000000';
  */
 export function inDecimetres(step: Step): Step | null {
   const lengths = step.symbols.filter(({ unit }) => unit === 'mm');
-  if (step.byHand === 'no' || step.kind === 'lookup' || step.formula.includes('π')) return null;
+  if (step.byHand === 'no' || step.kind === 'lookup') return null;
   if (lengths.length === 0) return step;
   const symbols = step.symbols.map(quantityInDecimetres);
   const product = step.symbols.map(({ sign }) => sign).join(' × ');
