@@ -89,7 +89,7 @@ describe('mending a row', () => {
 test('a file that says what cannot be is told what would be right', async () => {
   const told = async (more: object) => (await read(['Ada;Heron;;'], more)).told;
   expect(await told({ starts: '9:30' })).toEqual(['starts: got "9:30", expected a time of day like 09:30.']);
-  for (const roster of ['../w.csv', '/home/w.csv', 'a/../../w.csv'])
+  for (const roster of ['../w.csv', '/w.csv', 'a/../../w.csv'])
     expect(await told({ roster })).toEqual([
       `roster: got "${roster}", expected the name of a file beside this one or in a folder below, such as private/roster.csv.`,
     ]);
