@@ -54,6 +54,19 @@ describe('checking a worksheet', () => {
     // 35 cm to the rim: 30 cm of media, 25 cm of it wet.
     await wet.getByRole('textbox').fill('150');
     expect(await wet.getByRole('status').textContent()).toBe('Right.');
+    const lowest = page.getByRole('group', { name: 'Fish tank at its lowest in normal running' });
+    const most = { coarseGravel: 0.45, expandedClay: content.media['expandedClay']?.void_frac.high ?? 0 };
+    const line = 'tank box 100 x 90 x 80 cm + bed box 100 x 60 x 35 cm';
+    for (const [typed, wet_L, moved_L] of [
+      [`${line} + media expandedClay + pump small`, 150, 150 * most.expandedClay],
+      ['hollow-lane-ibc', 300, 300 * most.coarseGravel],
+    ] as const) {
+      await page.getByLabel('Your containers').fill(typed);
+      await wet.getByRole('textbox').fill(String(wet_L));
+      expect(await wet.getByRole('status').textContent()).toBe('Right.');
+      await lowest.getByRole('textbox').first().fill(String(moved_L));
+      expect(await lowest.getByRole('status').first().textContent()).toBe('Right.');
+    }
     await close();
   });
 
