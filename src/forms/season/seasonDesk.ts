@@ -6,7 +6,8 @@ import { today } from '../today.ts';
 import { type Trouble, troubleOf } from '../troubles.ts';
 import { type Aside, type Hand, isOf, type KeptHand } from './hand.ts';
 import { changeOf, draftOf, rawOf, type SeasonDraft, withChangeOf, withoutChange } from './seasonDraft.ts';
-import type { SeasonContent, SeasonFile, SeasonShown, SeasonTold } from './seasonMessages.ts';
+import type { SeasonContent, SeasonFile, SeasonShown, SeasonTold, Told } from './seasonMessages.ts';
+import { withFirstPage, withPage } from './shownPages.ts';
 import type { SeasonRoom } from './seasonRoom.ts';
 import { keepHand, keepSeason } from './seasonStore.ts';
 
@@ -46,8 +47,6 @@ type Coming = Pick<Hand, 'draft' | 'held'> & {
   readonly as: 'new' | 'known';
   readonly came: 'yes' | 'no';
 };
-
-type Told<Kind> = Extract<SeasonTold, { readonly kind: Kind }>;
 
 export function startDesk(
   content: SeasonContent,
@@ -159,16 +158,17 @@ export function startDesk(
     const { draft, held } = coming;
     const worked = coming.as === 'known' ? (view.hand?.worked ?? 'whole') : 'stopped';
     coming = { ...coming, came: 'yes' };
-    // Pages of the plan before stay until those of this one take their places.
-    const sides = side === null ? [] : [side, ...(view.shown?.sides.slice(1) ?? [])];
-    set({ shown: { ...shown, sides }, hand: { planned, draft, held, worked }, troubles: [] });
+    set({
+      shown: withFirstPage(shown, side, view.shown),
+      hand: { planned, draft, held, worked },
+      troubles: [],
+    });
   }
 
   function drawn(told: Told<'side' | 'drawn'>): void {
     const { shown, state } = view;
     if (shown === null) return;
-    const sides = told.kind === 'side' ? withSide(shown.sides, told) : shown.sides.slice(0, told.sides);
-    set({ shown: { ...shown, sides } });
+    set({ shown: withPage(shown, told) });
     // The last plan before it was stopped may still have been drawn.
     if (told.kind === 'drawn' && state === 'stopped') keep();
   }
@@ -245,9 +245,4 @@ export function startDesk(
       })
       .finally(() => set({ making: null }));
   }
-}
-
-/** The page in its place: one more, or instead of that of the plan before. */
-function withSide(sides: SeasonShown['sides'], { index, side }: Told<'side'>): SeasonShown['sides'] {
-  return [...sides.slice(0, index), side, ...sides.slice(index + 1)];
 }

@@ -98,6 +98,8 @@ export type SeasonTold = { readonly turn: number } & (
   | { readonly kind: 'failed'; readonly message: string }
 );
 
+export type Told<Kind> = Extract<SeasonTold, { readonly kind: Kind }>;
+
 export type SolvingAsk =
   | { readonly kind: 'start'; readonly compiled: WebAssembly.Module }
   /** The solver did not load. */
