@@ -163,8 +163,6 @@ describe('a class in the browser', () => {
       await page.getByLabel('The answers', { exact: true }).uncheck();
       await page.getByText('There are no answers').waitFor();
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      const { CLASS_PICTURES: into } = process.env;
-      if (into) await page.screenshot({ path: `${into}/class-${width}.png`, fullPage: true });
       await close();
     },
     60_000,
