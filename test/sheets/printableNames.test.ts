@@ -12,7 +12,9 @@ test('a name that cannot be printed stops a workshop with its line, or is left o
   const people = [{ ...first, name: 'Ada \u{13000}' }, ...others];
   const press = await nodePress();
   const stop = { ...of, raw: { ...of.raw, badRows: 'stop' as const }, people };
-  await expect(printable(stop, words, press)).rejects.toThrow(`Line ${first.line} of the roster holds`);
+  await expect(printable(stop, words, press)).rejects.toThrow(`${of.roster.file}:${first.line}:`);
   const skip = { ...stop, raw: { ...of.raw, badRows: 'skip' as const } };
-  expect((await printable(skip, words, press)).people).toEqual(others);
+  const fine = await printable(skip, words, press);
+  expect(fine.people).toEqual(others);
+  expect(fine.skipped.map(({ at }) => at?.line)).toEqual([first.line]);
 });
