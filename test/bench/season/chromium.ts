@@ -31,7 +31,8 @@ async function measured(url: string, name: string): Promise<Measured> {
   const first = await context.newPage();
   await first.goto(url);
   await first.getByRole('button', { name }).click();
-  await first.getByRole('button', { name: say(catalogue, 'crops.stop') }).click();
+  await first.getByRole('button', { name: say(catalogue, 'crops.act.stop') }).click();
+  await first.evaluate(forgetPlan);
   await first.close();
   const page = await context.newPage();
   await page.addInitScript(noteChanges);
@@ -41,6 +42,20 @@ async function measured(url: string, name: string): Promise<Measured> {
   const seen = await page.evaluate(() => (window as unknown as { seen: Seen[] }).seen);
   const after = await renderers(browser);
   return { ...read(seen), cpu_s: after.cpu_s - before.cpu_s, peak_MB: after.peak_MB };
+}
+
+/** In the page: what was typed stays, but a plan that is kept would only be shown. */
+function forgetPlan(): Promise<void> {
+  return new Promise((done, refuse) => {
+    const opening = indexedDB.open('bedfirst-season');
+    opening.onerror = () => refuse(opening.error);
+    opening.onsuccess = () => {
+      const change = opening.result.transaction('plan', 'readwrite');
+      change.objectStore('plan').clear();
+      change.oncomplete = () => done();
+      change.onerror = () => refuse(change.error);
+    };
+  });
 }
 
 async function whole(page: Page): Promise<void> {
