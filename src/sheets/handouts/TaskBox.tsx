@@ -1,8 +1,9 @@
 /** One task of a worksheet: its number and name, then its lines with blanks or with answers. */
 import type { JSXNode } from 'satori/jsx';
 import { mm } from '../../paper/measures.ts';
-import { rule, safe, size, weight } from '../parts/look.ts';
+import { rule, weight } from '../parts/look.ts';
 import { spaceAfter } from '../parts/stepSpace.ts';
+import { TaskFrame } from '../parts/TaskFrame.tsx';
 import type { HandoutView } from './handout.ts';
 import type { LineIn, NumberIn, PartIn } from './handoutLine.ts';
 import type { HandoutTask } from './handoutTasks.ts';
@@ -14,17 +15,11 @@ type Props = { readonly numbered: Numbered; readonly view: HandoutView };
 
 export function TaskBox({ numbered: { number, task }, view }: Props) {
   return (
-    <div data-entry="" style={{ display: 'flex', flexDirection: 'column', width: safe.width }}>
-      <div
-        data-role="H2"
-        style={{ display: 'flex', fontSize: size.text, fontWeight: weight.heavy, lineHeight: 1.25 }}
-      >
-        {`${number}. ${task.title}`}
-      </div>
+    <TaskFrame number={number} title={task.title}>
       {task.lines.map((line) => (
         <Line line={line} view={view} />
       ))}
-    </div>
+    </TaskFrame>
   );
 }
 

@@ -4,8 +4,9 @@ import type { StepPart } from '../../wording/step.ts';
 import type { SheetInput } from '../sheet.ts';
 import { type BlankPlace, type Numbered, stepField } from '../worksheetBlanks.ts';
 import { Blank } from './Blank.tsx';
-import { safe, size, weight } from './look.ts';
+import { size, weight } from './look.ts';
 import { spaceAfter } from './stepSpace.ts';
+import { TaskFrame } from './TaskFrame.tsx';
 
 export type View = 'blank' | 'worked' | 'key';
 
@@ -22,13 +23,7 @@ export function WorkTaskBox({ input, numbered, view }: Props) {
   const own = { input, numbered };
   const last = task.result ?? task.steps.at(-1)?.result;
   return (
-    <div data-entry="" style={{ display: 'flex', flexDirection: 'column', width: safe.width }}>
-      <div
-        data-role="H2"
-        style={{ display: 'flex', fontSize: size.text, fontWeight: weight.heavy, lineHeight: 1.25 }}
-      >
-        {`${number}. ${task.title}`}
-      </div>
+    <TaskFrame number={number} title={task.title}>
       {view === 'key' ? (
         <Line {...own} step={task.steps.length} parts={[]} result={last} view="worked" />
       ) : task.result !== null ? (
@@ -44,7 +39,7 @@ export function WorkTaskBox({ input, numbered, view }: Props) {
           <Line {...own} step={at + 1} parts={parts} result={result} view={view} />
         ))
       )}
-    </div>
+    </TaskFrame>
   );
 }
 
