@@ -1,7 +1,7 @@
 /** Checks on a season that need more than one field, or a file of crops or climates. */
 import type { Problem } from '../core/problem.ts';
 import { checkPulses } from './checkPulses.ts';
-import { dayAt_d, inOrder } from './dayOrder.ts';
+import { inOrder, notTooLong } from './dayOrder.ts';
 import { type CropFacts, entry } from './facts.ts';
 import { type Path, valueAt } from './schemaAt.ts';
 import { referenceProblem } from './toSystem.ts';
@@ -14,7 +14,7 @@ export function checkTurnover(raw: unknown, facts: CropFacts): readonly Problem[
   return [
     ...climateProblems(raw, facts),
     ...inOrder(raw, ['season']),
-    ...tooLong(raw),
+    ...notTooLong(raw, ['season'], { code: 'seasonLong', most_d: longest_d }),
     ...many(raw, 'holidays').flatMap((_, index) => inOrder(raw, ['holidays', index])),
     ...many(raw, 'wishes').flatMap((_, index) => wishProblems(raw, ['wishes', index], facts)),
     ...checkPulses(raw, ['pulses']),
@@ -35,15 +35,6 @@ function climateProblems(raw: unknown, { climates }: CropFacts): readonly Proble
     return entry(climates, climate) ? [] : [referenceProblem(climate, ['climate'], Object.keys(climates))];
   }
   return valueAt(raw, ['own']) === undefined ? [{ code: 'missing', place: ['climate'] }] : [];
-}
-
-function tooLong(raw: unknown): readonly Problem[] {
-  const [from_d, to_d] = ['from', 'to'].map((key) => dayAt_d(raw, ['season', key]));
-  if (typeof from_d !== 'number' || typeof to_d !== 'number') return [];
-  const days = to_d - from_d + 1;
-  return days > longest_d
-    ? [{ code: 'seasonLong', place: ['season', 'to'], given: String(days), max: longest_d }]
-    : [];
 }
 
 /** Nights above the mean of the day: the two were mixed up, or one digit is wrong. */
