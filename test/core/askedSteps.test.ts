@@ -108,6 +108,15 @@ describe('every worksheet', () => {
     });
   });
 
+  test('has no litres in it that are none', () => {
+    eachSheet((asked) => {
+      for (const { steps } of asked)
+        for (const { symbols } of steps)
+          for (const { unit, value, term } of symbols)
+            if (unit === 'L') expect(Math.abs(value), term).toBeGreaterThan(1e-6);
+    });
+  });
+
   test('ends its fish with the number of the plan to take home, or asks for none', () => {
     eachSheet((asked, system) => {
       const fish = asked.filter(({ key }) => key.startsWith('fish'));

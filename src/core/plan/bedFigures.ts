@@ -15,6 +15,8 @@ export type BedWater = {
   readonly number: number;
   readonly line_mm: number;
   readonly wetMedia_L: number;
+  /** Wet media that never drains: what lies below the drain, all of it where the level stands still. */
+  readonly belowDrain_L: number;
   /** Water surface at the line, all equal containers together. */
   readonly surface_m2: number;
   /** Water in the wet media. */

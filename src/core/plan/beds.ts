@@ -39,16 +39,17 @@ function bedPlan(system: System, bed: Bed, number: number): BedPlan {
   const one_L = volume_L(bed.container, line_mm);
   const wetMedia_L = one_L * bed.count;
   const drained_L = floodsAndDrains(bed) ? volume_L(bed.container, bed.drained_mm) * bed.count : null;
-  const left_L = drained_L ?? wetMedia_L;
+  const belowDrain_L = drained_L ?? wetMedia_L;
   const base: BedWater = {
     bed,
     number,
     line_mm,
     wetMedia_L,
+    belowDrain_L,
     surface_m2: area_m2(bed.container, line_mm) * bed.count,
     held_L: times(bed.media.void_frac, wetMedia_L),
-    moved_L: times(bed.media.void_frac, wetMedia_L - left_L),
-    left_L: times(bed.media.void_frac, left_L),
+    moved_L: times(bed.media.void_frac, wetMedia_L - belowDrain_L),
+    left_L: times(bed.media.void_frac, belowDrain_L),
   };
   return { ...base, figures: bedFigures(base, { one_L, drained_L }, system.pump) };
 }

@@ -18,7 +18,7 @@ export function mostMovedSteps(beds: readonly BedPlan[], most_L: number): readon
     const { high } = bed.bed.media.void_frac;
     return [
       quantity(`W${signs[index]}`, 'wetMedia', bed.wetMedia_L, 'L'),
-      quantity(`D${signs[index]}`, 'belowDrain', bed.wetMedia_L - bed.moved_L.high / high, 'L'),
+      quantity(`D${signs[index]}`, 'belowDrain', bed.belowDrain_L, 'L'),
       quantity(`e${signs[index]}`, 'mostVoids', high, 'frac'),
     ];
   });
