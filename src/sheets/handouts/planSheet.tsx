@@ -1,33 +1,23 @@
 /** What somebody takes home: their containers as one system, drawn, with its figures. A plan, and says so. */
 import type { Plan } from '../../core/plan/figure.ts';
+import type { Sheet } from '../../paper/layOut.ts';
 import type { Page } from '../../paper/page.ts';
 import { mm, paperSizes, pt } from '../../paper/measures.ts';
-import { figureName, figureValue } from '../../wording/figure.ts';
+import { overflows } from '../../paper/overflows.ts';
+import { figureValue } from '../../wording/figure.ts';
 import { dayText } from '../../wording/date.ts';
 import { amount, lengthUnit_mm } from '../../wording/quantity.ts';
 import { card } from '../cardWords.ts';
 import { Heading, Leaf, Para, TickList } from '../parts/blocks.tsx';
 import { CardHead } from '../parts/CardHead.tsx';
 import { Frame } from '../parts/Frame.tsx';
-import { Grid } from '../parts/Grid.tsx';
 import { rule, safe, weight } from '../parts/look.ts';
-import { SectionPicture } from '../parts/SectionPicture.tsx';
+import { type LabelWords, SectionPicture } from '../parts/SectionPicture.tsx';
 import type { LayOut } from '../sheetKind.ts';
 import { type HandoutInput, handoutWords } from './handout.ts';
 import { numberText } from './handoutTasks.ts';
-
-const figures = [
-  ...[
-    'wetMedia_L',
-    'tankFull_L',
-    'tankLow_L',
-    'waterMoved_L',
-    'fishPlanned',
-    'systemWater_L',
-    'tankWeight_kg',
-  ],
-  ...['bed1.bedWeight_kg', 'bed1.placesSquare'],
-];
+import { PlannedFigures } from './PlannedFigures.tsx';
+import { planWarnings } from './planWarnings.ts';
 
 /** Before anything of it is built. */
 const before = ['measure', 'ground', 'electric', 'held', 'start', 'supplier'] as const;
@@ -35,10 +25,25 @@ const before = ['measure', 'ground', 'electric', 'held', 'start', 'supplier'] as
 /** A plan to take home is always one page. */
 export const planPages = 1;
 
+/** From large to small, so that many beds and warnings find room. */
+const drawings = [74, 60, 46].map(mm);
+
 export async function* planSheet(input: HandoutInput, layOut: LayOut): AsyncGenerator<Page, void, void> {
-  const { session, words, paper } = input;
   const plan = input.wholePlan();
-  yield layOut({
+  let page: Page | null = null;
+  for (const height of drawings) {
+    page = await layOut(side({ input, plan, height }));
+    if (overflows(page).length === 0) break;
+  }
+  if (page !== null) yield page;
+}
+
+type Planned = { readonly input: HandoutInput; readonly plan: Plan };
+type Drawn = Planned & { readonly height: number };
+
+function side({ input, plan, height }: Drawn): Sheet {
+  const { session, words, paper } = input;
+  return {
     ...paperSizes[paper],
     title: handoutWords(input, 'title', { name: session.name }),
     lang: 'en',
@@ -53,8 +58,9 @@ export async function* planSheet(input: HandoutInput, layOut: LayOut): AsyncGene
             printed={dayText(session.date, words.catalogue)}
           />
           <Stamp input={input} />
-          <Drawing input={input} plan={plan} />
-          <Figures input={input} plan={plan} />
+          <Drawing input={input} plan={plan} height={height} />
+          <PlannedFigures input={input} plan={plan} />
+          <Warnings input={input} plan={plan} />
           <div style={{ display: 'flex', flexDirection: 'column' }}>
             <Heading level="H2" text={handoutWords(input, 'plan.before')} />
             <TickList items={before.map((key) => handoutWords(input, `plan.${key}`))} />
@@ -63,7 +69,20 @@ export async function* planSheet(input: HandoutInput, layOut: LayOut): AsyncGene
         </Frame>
       </Leaf>
     ),
-  });
+  };
+}
+
+/** What this plan lacks, before anybody buys a thing for it. */
+function Warnings({ input, plan }: Planned) {
+  const warnings = planWarnings(input, plan);
+  if (warnings.length === 0) return null;
+  return (
+    <div style={{ display: 'flex', flexDirection: 'column', rowGap: mm(1) }}>
+      {warnings.map((text) => (
+        <Para text={text} heavy="heavy" />
+      ))}
+    </div>
+  );
 }
 
 /** Nobody shall fill a tank by it as it stands. */
@@ -86,24 +105,22 @@ function Stamp({ input }: { input: HandoutInput }) {
   );
 }
 
-type Planned = { readonly input: HandoutInput; readonly plan: Plan };
-
-function Drawing({ input, plan }: Planned) {
+function Drawing({ input, plan, height }: Drawn) {
   const { words, units } = input;
   const value = (key: string): string => {
     const figure = plan.figures[key];
     return figure ? figureValue(figure, words.catalogue, units) : '';
   };
-  const labels = {
+  const labels: Readonly<Record<string, LabelWords>> = {
     'tank.full': { text: handoutWords(input, 'plan.full', { litres: value('tankFull_L') }), heavy: 'text' },
     'tank.low': { text: handoutWords(input, 'plan.low', { litres: value('tankLow_L') }), heavy: 'text' },
-    'bed.0': { text: handoutWords(input, 'plan.media', { litres: value('wetMedia_L') }), heavy: 'heavy' },
-  } as const;
+    ...bedLabels(input, value),
+  };
   return (
     <SectionPicture
       section={plan.section}
       width={safe.width}
-      height={mm(74)}
+      height={height}
       labels={labels}
       alt={handoutWords(input, 'plan.alt', {
         words: Object.values(labels)
@@ -116,18 +133,16 @@ function Drawing({ input, plan }: Planned) {
   );
 }
 
-function Figures({ input, plan }: Planned) {
-  const { words, units, system } = input;
-  const rows = figures.flatMap((key) => {
-    const figure = plan.figures[key];
-    if (figure === undefined || figure.value === null) return [];
-    return [
-      [figureName(key, system.beds.length, words.catalogue), figureValue(figure, words.catalogue, units)],
-    ];
+/** More labels than this have no room beside a small drawing; the table has their litres. */
+const mostLabelled = 4;
+
+function bedLabels(input: HandoutInput, value: (key: string) => string): Record<string, LabelWords> {
+  const { length } = input.system.beds;
+  if (length > mostLabelled) return {};
+  const labels = Array.from({ length }, (_, at) => {
+    const [bed, litres] = [String(at + 1), value(`bed${at + 1}.wetMedia_L`)];
+    const text = handoutWords(input, length === 1 ? 'plan.media' : 'plan.mediaOf', { bed, litres });
+    return [`bed.${at}`, { text, heavy: 'heavy' }] as const;
   });
-  const columns = [
-    { head: handoutWords(input, 'plan.figure'), width: mm(110) },
-    { head: handoutWords(input, 'plan.value'), width: mm(60) },
-  ];
-  return <Grid columns={columns} rows={rows} rowHeight={mm(5.6)} headHeight={mm(6)} />;
+  return Object.fromEntries(labels);
 }
