@@ -5,7 +5,12 @@ import { told } from './sheetWords.ts';
 
 /** A line of a label, or a line to write on. Small labels have room only for the lines of the first ranks, from 1. */
 export type LabelLine = { readonly kind: 'said' | 'write'; readonly text: string; readonly rank: number };
-export type LabelText = { readonly title: string; readonly lines: readonly LabelLine[] };
+export type LabelText = {
+  readonly title: string;
+  readonly lines: readonly LabelLine[];
+  /** How much larger than its lines the title is, and after how many lines it is cut with a mark; for names. */
+  readonly heading?: { readonly size: number; readonly mostLines: number };
+};
 
 /** One of each, for the things that this system has. */
 export function fixedLabels(input: SheetInput): readonly LabelText[] {

@@ -90,6 +90,20 @@ describe('name tags', () => {
   });
 });
 
+const longName =
+  'Iseult-Marguerite Vandenberghe-Oyelaran of Great Whinney Bottom, near Little Hope, where the three becks meet';
+
+test.each(['name-tags', 'sign-in', 'rota'])(
+  'nobody’s name or team is cut on what all see: %s',
+  async (id) => {
+    const letters = (text: string): string => text.replace(/\s/g, '');
+    const text = letters((await sheetText(id, {}, `name;team\n${longName};The ${longName}\n`)).join(''));
+    const name = letters(longName);
+    expect(text.split(name).length - 1).toBeGreaterThanOrEqual(id === 'rota' ? 1 : 2);
+    expect(text).toContain(`The${name}`);
+  },
+);
+
 describe('the contents', () => {
   test('tell of every set on which page of the file it begins', async () => {
     for (const worksheets of ['participants', 'teams']) {

@@ -2,7 +2,6 @@
 import type { RotaDay } from '../../core/workshop/rota.ts';
 import { mm } from '../../paper/measures.ts';
 import { dayText } from '../../wording/date.ts';
-import { shorten } from '../../wording/shorten.ts';
 import { paged } from '../paged.ts';
 import { Para } from '../parts/blocks.tsx';
 import { Grid } from '../parts/Grid.tsx';
@@ -41,13 +40,13 @@ export const rotaSheet: ClassSheet = {
 };
 
 function rowOf(input: ClassInput, { date, weekday, team, why }: RotaDay): readonly string[] {
-  const who = team === null ? handoutWords(input, `rota.${why}`) : shorten(input.teams[team] ?? '', 40);
+  const who = team === null ? handoutWords(input, `rota.${why}`) : (input.teams[team] ?? '');
   const day = handoutWords(input, `weekdays.${weekday}`);
   return [`${day} ${dayText(date, input.words.catalogue)}`, who, '', ''];
 }
 
 function columns(input: ClassInput) {
-  const widths = { day: 50, who: 66, done: 24, saw: 50 };
+  const widths = { day: 38, who: 76, done: 20, saw: 56 };
   return Object.entries(widths).map(([key, width]) => ({
     head: handoutWords(input, `rota.${key}`),
     width: mm(width),

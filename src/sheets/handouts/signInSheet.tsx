@@ -35,7 +35,7 @@ function rows({ people }: ClassInput): readonly (readonly string[])[] {
 }
 
 function columns(input: ClassInput) {
-  const widths = { line: 10, name: 52, team: 26, sign: 36, notes: 66 };
+  const widths = { line: 10, name: 52, team: 36, sign: 30, notes: 62 };
   return Object.entries(widths).map(([key, width]) => ({
     head: handoutWords(input, `signIn.${key}`),
     width: mm(width),

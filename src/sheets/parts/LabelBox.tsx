@@ -37,8 +37,10 @@ export function LabelBox({ label, lines, fontSize, place }: Props) {
         <div
           data-role="H2"
           style={{
-            ...(label.title.length > longTitle ? { ...title, lineClamp: 2 } : title),
-            fontSize: lines.length === 0 ? fontSize : fontSize * 1.25,
+            ...(label.title.length > longTitle
+              ? { ...title, lineClamp: label.heading?.mostLines ?? 2 }
+              : title),
+            fontSize: lines.length === 0 ? fontSize : fontSize * (label.heading?.size ?? 1.25),
           }}
         >
           {label.title}
@@ -57,7 +59,7 @@ export function LabelBox({ label, lines, fontSize, place }: Props) {
   );
 }
 
-/** A longer name is cut with a mark after two lines; our own warnings are shorter and never cut. */
+/** A longer name is cut with a mark; our own warnings are shorter and never cut. */
 const longTitle = 60;
 
 const title = {
