@@ -37,8 +37,8 @@ const shapeOf = {
 
 const perUnit_mm: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000, in: 25.4 };
 const unitWords = Object.keys(perUnit_mm);
-/** What tapes are read in. */
-const [writtenUnit, written_mm] = ['cm', 10];
+/** What tapes are read in; of two that take as few letters, the first. */
+const tapes = ['cm', 'in', 'mm'] as const;
 
 /**
  * Reads the cell.
@@ -64,7 +64,7 @@ export function readContainers(text: string, systems: readonly string[]): Contai
 }
 
 /**
- * The cell that gives these containers, in centimetres.
+ * The cell that gives these containers, each in the unit in which it is shortest: what was read off in inches is so again.
  * @param containers as they were read
  */
 export function writeContainers(containers: WrittenContainers): string {
@@ -75,8 +75,27 @@ function writePart(container: ContainerFile): string {
   const word = shapeWords.find((one) => shapeOf[one] === container.shape);
   if (word === undefined) throw new RangeError(`no word for a ${container.shape}`);
   const measures: Readonly<Record<string, unknown>> = container;
-  const inUnit = shapes[word].map((key) => String(Number((Number(measures[key]) / written_mm).toFixed(4))));
-  return `${word} ${inUnit.join(' x ')} ${writtenUnit}`;
+  const lengths_mm = shapes[word].map((key) => Number(measures[key]));
+  const written = tapes.filter((unit) => isExact(lengths_mm, unit)).map((unit) => inUnit(lengths_mm, unit));
+  const shortest = Math.min(...written.map((text) => text.length));
+  return `${word} ${written.find((text) => text.length === shortest) ?? inUnit(lengths_mm, 'mm')}`;
+}
+
+function inUnit(lengths_mm: readonly number[], unit: string): string {
+  return `${lengths_mm.map((length_mm) => of(length_mm, unit)).join(' x ')} ${unit}`;
+}
+
+/** Whether what is written is read again as it was. */
+function isExact(lengths_mm: readonly number[], unit: string): boolean {
+  return lengths_mm.every((length_mm) => tidy(of(length_mm, unit) * perUnitOf(unit)) === length_mm);
+}
+
+function of(length_mm: number, unit: string): number {
+  return Number((length_mm / perUnitOf(unit)).toFixed(4));
+}
+
+function perUnitOf(unit: string): number {
+  return perUnit_mm[unit] ?? 1;
 }
 
 type Part =

@@ -40,6 +40,17 @@ describe('containers', () => {
   });
 });
 
+test('containers are written in the unit in which somebody measured them', () => {
+  for (const cell of [
+    'tank box 47.2 x 39.4 x 39.4 in + bed box 47.25 x 39.5 x 12 in',
+    'tank drum 58 x 88 cm + bed lying drum 58.5 x 88 x 29 cm',
+    'tank box 40 x 30 x 30 in + bed bucket 60 x 50 x 40 cm',
+  ]) {
+    const read = readOf(cell);
+    expect('containers' in read && writeContainers(read.containers)).toBe(cell);
+  }
+});
+
 describe('the line that a sheet tells to type', () => {
   const rosters = [
     'tank box 100 x 60 x 55 cm + bed box 100 x 60 x 30 cm',
