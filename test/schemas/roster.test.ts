@@ -54,6 +54,14 @@ describe('a sound roster', () => {
     expect(read('name\nAda').problems).toEqual([]);
   });
 
+  test('may have hyphens and pluses in front, but no sums', () => {
+    const told = (text: string) => read(`name;notes\nAda;${text}\n`).problems.map(({ code }) => code);
+    for (const sum of ['=1+1', '-2+3', '+SUM(A1)', '-A1', '+$B$7', '@NOW()', '=A1'])
+      expect(told(sum), sum).toEqual(['rosterFormula']);
+    for (const note of ['- allergic (nuts)', '+ a sister', '-', 'x=y', '-B-'])
+      expect(told(note), note).toEqual([]);
+  });
+
   test('may begin with the line by which spreadsheet programs tell each other what parts the cells', () => {
     for (const first of ['sep=;', '"sep=;"', 'SEP=;']) {
       const { rows, problems } = read(`\ufeff${first}\r\nname;notes\r\nAda;x, y\r\n=1;\r\n`);
