@@ -1,6 +1,7 @@
 /** Works beside the class page: reads the roster, and prints its handouts. */
 import { classFacts, handoutFacts } from '../../core/plan/handoutFacts.ts';
 import { browserPress } from '../../paper/browser.ts';
+import { inOrder } from '../../schemas/problemOrder.ts';
 import { rowsIn } from '../../schemas/rowsIn.ts';
 import { type ReadWorkshop, toWorkshop } from '../../schemas/workshops.ts';
 import { printablePeople } from '../../sheets/handouts/printablePeople.ts';
@@ -61,7 +62,7 @@ async function read({ raw, roster, rows }: ClassAsk): Promise<Read> {
   return {
     workshop: workshop === null || isBroken ? null : { ...workshop, people: fine },
     troubles: [...troubles, ...wrongRows(rows, workshop === null ? null : fine.length)],
-    wrong: [...ofRoster, ...wrong].map((one) => said(one, catalogue)),
+    wrong: inOrder([...ofRoster, ...wrong]).map((one) => said(one, catalogue)),
   };
 }
 
