@@ -44,14 +44,14 @@ function worked(of: Quantity, digits: number): string {
   return sign === '' ? number : `${number}${unitSpace}${sign}`;
 }
 
-/** Five digits, but for a count just under a whole as many as show it: "299.998 L ÷ 25 L" is 11, "300 L ÷ 25 L" is not. */
-export function digitsOf(step: Step): number {
+/** The fewest digits, but for a count just under a whole as many as show it: "299.998 L ÷ 25 L" is 11, "300 L ÷ 25 L" is not. */
+export function digitsOf(step: Step, fewest = 5): number {
   const inner = /floor\(([^()]*)\)/.exec(step.formula)?.[1];
-  if (inner === undefined) return 5;
+  if (inner === undefined) return fewest;
   const exact = wholeOf(inner, step, (value) => value);
   const shows = (digits: number): boolean =>
     wholeOf(inner, step, (value) => Number(precise(value, digits))) === exact;
-  return [5, 6, 7, 8, 9, 10].find(shows) ?? 11;
+  return [4, 5, 6, 7, 8, 9, 10].find((digits) => fewest <= digits && shows(digits)) ?? 11;
 }
 
 /** The whole part of a row of factors and divisors, with each number as it will be read. */

@@ -78,9 +78,16 @@ function textAt({ items }: Page, node: number): string {
   return items.flatMap((item) => (item.kind === 'words' && item.node === node ? [item.text] : [])).join('');
 }
 
-/** Whether a printed number is this one; five digits are printed, of a turnover two. */
+/** Whether a printed number is this one, rounded to four digits or to as many more as show a count; of a turnover to two. */
 export function isPrinted(text: string, exact: number, key = ''): boolean {
   const shown = Number.parseFloat(text.replace('−', '-').replaceAll('\u00a0', ''));
   if (key === 'turnover') return shown === Number(exact.toPrecision(2));
-  return Math.abs(shown - exact) <= Math.abs(exact) * 5e-5 + 1e-9;
+  const size = Math.floor(Math.log10(Math.abs(exact)));
+  return exact === 0
+    ? shown === 0
+    : [4, 5, 6, 7, 8, 9, 10, 11].some((digits) => {
+        const last = 10 ** (size - digits + 1);
+        const isWritten = Math.abs(shown / last - Math.round(shown / last)) < 1e-6;
+        return isWritten && Math.abs(shown - exact) <= (last / 2) * (1 + 1e-6);
+      });
 }

@@ -46,10 +46,15 @@ export function askedSteps(
 ): readonly Asked[] {
   const asked: Asked[] = [];
   for (const { key, steps } of figures) {
-    const measures = measuresOf(key, steps, asked);
+    const ways = wayOf(steps, level);
+    const measures = measuresOf(
+      key,
+      ways.some(({ way }) => way === 'given') ? withoutDips(steps) : steps,
+      asked,
+    );
     const shown = level === 'primary' ? measures.map(quantityInDecimetres) : measures;
     const so: AskedStep[] = [];
-    for (const step of wayOf(steps, level)) {
+    for (const step of namedAlike(ways)) {
       const own = withOneName(step, key, asked);
       const from = own.symbols.map((symbol) => [
         symbol.sign,
@@ -81,9 +86,24 @@ function wayOf(steps: readonly Step[], level: Level): readonly Unlinked[] {
   );
 }
 
+/** What one of several equal containers holds goes by one name, where it comes out and where it is multiplied. */
+function namedAlike(steps: readonly Unlinked[]): readonly Unlinked[] {
+  const isOfSeveral = steps.some(({ symbols }) => symbols.some(({ term }) => term === 'oneContainer'));
+  return steps.map((step) =>
+    isOfSeveral && step.gives.term === 'waterVolume'
+      ? { ...step, gives: { ...step.gives, term: 'oneContainer' } }
+      : step,
+  );
+}
+
 /** A tape reads lengths, and a jug the litres of a dip. */
 function isMeasure({ term, unit }: Quantity): boolean {
   return term !== 'spacing' && (unit === 'mm' || unit === 'dm' || /^(lower|upper)Dip/.test(term));
+}
+
+/** A table of dips is of no use to whoever is given what it comes to; lengths still tell what container it is. */
+function withoutDips(steps: readonly Step[]): readonly Step[] {
+  return steps.filter(({ symbols }) => !symbols.some(({ term }) => /Dip/.test(term)));
 }
 
 /** Every measure that goes into a figure once, but for those that its container has told already. */
@@ -137,9 +157,7 @@ function fromOf(symbol: Quantity, key: string, earlier: readonly Earlier[]): Fro
 
 /** A step of the same figure goes by its term. */
 function withinFigure({ term }: Quantity, { steps }: Earlier): AskedStep | undefined {
-  return steps.find(
-    ({ gives }) => gives.term === term || (gives.term === 'waterVolume' && term === 'oneContainer'),
-  );
+  return steps.find(({ gives }) => gives.term === term);
 }
 
 /** The last step of another figure goes by the figure's name. */

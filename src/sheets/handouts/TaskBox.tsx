@@ -11,20 +11,25 @@ import type { HandoutTask } from './handoutTasks.ts';
 /** A task with its number on the sheet. */
 export type Numbered = { readonly number: number; readonly task: HandoutTask };
 
-type Props = { readonly numbered: Numbered; readonly view: HandoutView };
+/** How far apart the lines stand: there is more room to reckon on two pages than on one that is just enough. */
+export type Spacing = 'roomy' | 'usual' | 'tight';
 
-export function TaskBox({ numbered: { number, task }, view }: Props) {
+type Look = { readonly view: HandoutView; readonly spacing: Spacing };
+type Props = Look & { readonly numbered: Numbered };
+
+export function TaskBox({ numbered: { number, task }, ...look }: Props) {
   return (
     <TaskFrame number={number} title={task.title}>
       {task.lines.map((line) => (
-        <Line line={line} view={view} />
+        <Line line={line} {...look} />
       ))}
     </TaskFrame>
   );
 }
 
 /** Wraps between its groups. */
-function Line({ line: { groups, result }, view }: { readonly line: LineIn; readonly view: HandoutView }) {
+function Line({ line: { groups, result }, ...look }: Look & { readonly line: LineIn }) {
+  const { view, spacing } = look;
   return (
     <div
       data-role="P"
@@ -33,46 +38,48 @@ function Line({ line: { groups, result }, view }: { readonly line: LineIn; reado
         flexWrap: 'wrap',
         alignItems: 'flex-end',
         lineHeight: 1.25,
-        minHeight: view === 'blank' ? mm(8) : mm(7),
+        minHeight: lineHeights[view][spacing],
       }}
     >
       {groups.map((parts) => (
-        <Group parts={parts} view={view} />
+        <Group parts={parts} {...look} />
       ))}
       <div style={{ display: 'flex', alignItems: 'flex-end' }}>
         <div style={{ display: 'flex', marginRight: mm(1.5), fontWeight: weight.heavy }}>=</div>
-        <Part part={result} view={view} after={0} />
+        <Part part={result} {...look} after={0} />
       </div>
     </div>
   );
 }
 
-function Group({ parts, view }: { readonly parts: readonly PartIn[]; readonly view: HandoutView }) {
+function Group({ parts, ...look }: Look & { readonly parts: readonly PartIn[] }) {
   return (
     <div style={{ display: 'flex', alignItems: 'flex-end', marginRight: mm(1.2) }}>
       {parts.map((part, at) => {
         const next = parts[at + 1];
-        return <Part part={part} view={view} after={next === undefined ? 0 : spaceAfter(part, next)} />;
+        return <Part part={part} {...look} after={next === undefined ? 0 : spaceAfter(part, next)} />;
       })}
     </div>
   );
 }
 
-type PartProps = { readonly part: PartIn; readonly view: HandoutView; readonly after: number };
+type PartProps = Look & { readonly part: PartIn; readonly after: number };
 
-function Part({ part, view, after }: PartProps) {
+function Part({ part, after, ...look }: PartProps) {
   if (part.kind === 'word') return <div style={{ display: 'flex', marginRight: after }}>{part.text}</div>;
   return (
     <div style={{ display: 'flex', alignItems: 'flex-end', marginRight: after }}>
       {part.name === '' ? null : <div style={{ display: 'flex', marginRight: mm(1.2) }}>{part.name}</div>}
-      <Value part={part} view={view} />
+      <Value part={part} {...look} />
     </div>
   );
 }
 
-function Value({ part, view }: { readonly part: NumberIn; readonly view: HandoutView }) {
-  if (part.is === 'open' && view === 'blank') return <Before unit={part.unit} value={<Blank />} />;
-  if (part.is === 'open') return <Before unit={part.behind} value={<Answer part={part} />} />;
+function Value({ part, view, spacing }: Look & { readonly part: NumberIn }) {
+  const line = lineOf(view, spacing);
+  if (part.is === 'open' && view === 'blank')
+    return <Before unit={part.unit} value={<div style={{ ...line, minWidth: mm(17) }} />} />;
+  if (part.is === 'open') return <Before unit={part.behind} value={<Answer part={part} line={line} />} />;
   if (part.is === 'fixed') return <Before unit={part.behind} value={<Text>{part.text}</Text>} />;
   return <Before unit={part.behind} value={<Told part={part} />} />;
 }
@@ -102,19 +109,23 @@ function Told({ part: { behind, slot, text } }: { readonly part: NumberIn }) {
   );
 }
 
-const line = {
-  display: 'flex',
-  height: mm(7),
-  alignItems: 'flex-end',
-  borderBottom: `${rule.thinBox}px solid black`,
-} as const;
+/** From one line to the next: a hand wants seven or eight millimetres, and manages with a little less. */
+const lineHeights: Readonly<Record<HandoutView, Readonly<Record<Spacing, number>>>> = {
+  blank: { roomy: mm(11), usual: mm(8), tight: mm(6.6) },
+  key: { roomy: mm(7), usual: mm(7), tight: mm(5.6) },
+};
 
-function Blank() {
-  return <div style={{ ...line, minWidth: mm(17) }} />;
+type LineLook = ReturnType<typeof lineOf>;
+
+/** What is written stands on a line of its own, lower than a line of print by what lies between two of them. */
+function lineOf(view: HandoutView, spacing: Spacing) {
+  const height = Math.min(mm(7), lineHeights[view][spacing]);
+  const borderBottom = `${rule.thinBox}px solid black`;
+  return { display: 'flex', height, alignItems: 'flex-end', borderBottom } as const;
 }
 
 /** On the key the answer stands on the line, with its unit. */
-function Answer({ part }: { readonly part: NumberIn }) {
+function Answer({ part, line }: { readonly part: NumberIn; readonly line: LineLook }) {
   return (
     <div style={line}>
       <div

@@ -61,8 +61,18 @@ function Written({ slot, text, width }: Omit<OwnProps, 'input'>) {
   );
 }
 
-/** The very line that the page which checks work understands. */
-export function TypedLine({ input, typed }: { input: HandoutInput; typed: string }) {
+/** How to check what was worked: by the number, or by the very line that the page understands. */
+export function CheckLine({ input }: { input: HandoutInput }) {
+  if (input.typed !== null) return <TypedLine input={input} typed={input.typed} />;
+  if (input.number === null) return null;
+  return (
+    <div data-role="P" style={{ display: 'flex', fontSize: size.note, lineHeight: 1.3 }}>
+      {handoutWords(input, 'checkNumber')}
+    </div>
+  );
+}
+
+function TypedLine({ input, typed }: { input: HandoutInput; typed: string }) {
   const level = say(input.words.catalogue, `check.levels.${input.session.level}`);
   return (
     <div

@@ -1,7 +1,9 @@
 /** One page of somebody's worksheet: whose it is, what is given, and the steps to fill in or filled in. */
+import { gallon_L } from '../../core/units.ts';
 import type { Sheet } from '../../paper/layOut.ts';
 import { mm, paperSizes } from '../../paper/measures.ts';
 import { dayText } from '../../wording/date.ts';
+import { lengthUnit_mm, precise } from '../../wording/quantity.ts';
 import { Leaf } from '../parts/blocks.tsx';
 import { CardHead } from '../parts/CardHead.tsx';
 import { Frame } from '../parts/Frame.tsx';
@@ -9,8 +11,8 @@ import { rule, size, weight } from '../parts/look.ts';
 import { type HandoutInput, type HandoutView, handoutWords } from './handout.ts';
 import { type GivenContainer, givenContainers } from './handoutTasks.ts';
 import { Measuring, Roles } from './TeamWork.tsx';
-import { type Numbered, TaskBox } from './TaskBox.tsx';
-import { TypedLine, Whose } from './Whose.tsx';
+import { type Numbered, type Spacing, TaskBox } from './TaskBox.tsx';
+import { CheckLine, Whose } from './Whose.tsx';
 
 export type WorksheetPart = {
   readonly view: HandoutView;
@@ -19,11 +21,12 @@ export type WorksheetPart = {
   readonly rest: 'none' | 'more';
   /** Whether the last page has blanks for a container of the class too. */
   readonly measuring: 'with' | 'without';
+  readonly spacing: Spacing;
 };
 
 export function worksheetPage(input: HandoutInput, part: WorksheetPart): Sheet {
   const { session, words, paper } = input;
-  const { view, tasks, at, rest, measuring } = part;
+  const { view, tasks, at, rest, measuring, spacing } = part;
   const isEnd = rest === 'none' && view === 'blank';
   return {
     ...paperSizes[paper],
@@ -31,20 +34,20 @@ export function worksheetPage(input: HandoutInput, part: WorksheetPart): Sheet {
     lang: 'en',
     root: (
       <Leaf height={mm(254)}>
-        <Frame gap={mm(2.1)}>
+        <Frame gap={gaps[spacing]}>
           <CardHead
             name={session.name}
             place={session.place === '' ? null : session.place}
-            subject={handoutWords(input, `views.${view}`)}
+            subject={subjectOf(input, view)}
             kind={handoutWords(input, `kinds.${view}`)}
             printed={dayText(session.date, words.catalogue)}
           />
           <Whose input={input} />
           {at === 'first' && view === 'blank' && input.shared === 'team' ? <Roles input={input} /> : null}
           {at === 'first' ? <Measures input={input} /> : null}
-          {at === 'first' && input.typed !== null ? <TypedLine input={input} typed={input.typed} /> : null}
+          {at === 'first' ? <CheckLine input={input} /> : null}
           {tasks.map((numbered) => (
-            <TaskBox numbered={numbered} view={view} />
+            <TaskBox numbered={numbered} view={view} spacing={spacing} />
           ))}
           {isEnd && measuring === 'with' ? <Measuring input={input} /> : null}
           {isEnd ? <Supplier input={input} /> : null}
@@ -53,6 +56,21 @@ export function worksheetPage(input: HandoutInput, part: WorksheetPart): Sheet {
     ),
   };
 }
+
+/** Between the blocks of a page. */
+const gaps: Readonly<Record<Spacing, number>> = { roomy: mm(3), usual: mm(2.1), tight: mm(1.3) };
+
+/** How it is worked, in words that need no other sheet; whoever has a tape in inches is told what they are here. */
+function subjectOf(input: HandoutInput, view: HandoutView): string {
+  if (view === 'key') return handoutWords(input, 'views.key');
+  const [how, lengths] = input.session.level === 'primary' ? ['primary', 'dm'] : ['older', 'mm'];
+  const views = handoutWords(input, `views.${how}`);
+  if (input.units === 'metric') return views;
+  const values = { inch_mm: String(lengthUnit_mm(input.units)), gallon_L: precise(gallon_L, gallonDigits) };
+  return `${views} ${handoutWords(input, `views.us.${lengths}`, values)}`;
+}
+
+const gallonDigits = 4;
 
 /** What the tasks start from, container by container. */
 function Measures({ input }: { input: HandoutInput }) {

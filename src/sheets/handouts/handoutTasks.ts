@@ -13,6 +13,9 @@ export type GivenContainer = { readonly of: string; readonly measures: readonly 
 
 type Work = { readonly tasks: readonly HandoutTask[]; readonly containers: readonly GivenContainer[] };
 
+/** No tape tells more. A step that counts may want some more of them, and then all have them. */
+const fewestDigits = 4;
+
 /** A worksheet asks for its tasks several times over. */
 const known = new WeakMap<HandoutInput['asked'], Work>();
 
@@ -32,10 +35,11 @@ export function givenContainers(input: HandoutInput): readonly GivenContainer[] 
 }
 
 function madeOf(input: HandoutInput): Work {
-  const digits = Math.max(...input.asked.flatMap(({ steps }) => steps).map(digitsOf));
-  const tasks = input.asked.map(({ key, steps }): HandoutTask => {
-    const lines = steps.map((step, i) =>
-      handoutLine(input, { key, step, at: i + 1 === steps.length ? 'last' : 'inside', digits }),
+  const steps = input.asked.flatMap((one) => one.steps);
+  const digits = Math.max(...steps.map((step) => digitsOf(step, fewestDigits)));
+  const tasks = input.asked.map(({ key, steps: own }): HandoutTask => {
+    const lines = own.map((step, i) =>
+      handoutLine(input, { key, step, at: i + 1 === own.length ? 'last' : 'inside', digits }),
     );
     return { key, title: figureName(key, input.system.beds.length, input.words.catalogue), lines };
   });

@@ -7,31 +7,63 @@ import type { HandoutInput, HandoutView } from './handout.ts';
 import { handoutTasks } from './handoutTasks.ts';
 import { worksheetPage, type WorksheetPart } from './WorksheetPage.tsx';
 
-/** With blanks for a container of the class where there is room for them. */
+type Way = Pick<WorksheetPart, 'spacing' | 'measuring'>;
+
+/** On one page, from the most to the least that it asks room for. */
+const onOnePage: Readonly<Record<HandoutView, readonly Way[]>> = {
+  blank: [
+    { spacing: 'usual', measuring: 'with' },
+    { spacing: 'tight', measuring: 'with' },
+    { spacing: 'usual', measuring: 'without' },
+    { spacing: 'tight', measuring: 'without' },
+  ],
+  key: [
+    { spacing: 'usual', measuring: 'without' },
+    { spacing: 'tight', measuring: 'without' },
+  ],
+};
+
+const roomiest: Way = { spacing: 'roomy', measuring: 'with' };
+
+/** Children have few tasks and large letters; for others it is not worth the try. */
+function hasRoom({ session }: HandoutInput, view: HandoutView): boolean {
+  return view === 'blank' && session.level === 'primary';
+}
+
+/** With blanks for a container of the class where there is room for them; where one page is too little, with room to reckon. */
 export async function* handoutWorksheet(
   input: HandoutInput,
   view: HandoutView,
   layOut: LayOut,
 ): AsyncGenerator<Page, void, void> {
-  const fuller = view === 'key' ? null : await pagesOf(input, view, 'with', layOut);
-  // On one page there is room, so the other layout need not be tried.
-  if (fuller?.length === 1 && cut(fuller) === 0) return yield* fuller;
-  const plain = await pagesOf(input, view, 'without', layOut);
-  yield* fuller !== null && fuller.length === plain.length && cut(fuller) <= cut(plain) ? fuller : plain;
+  const tasks = numbered(input);
+  for (const way of [...(hasRoom(input, view) ? [roomiest] : []), ...onOnePage[view]]) {
+    const page = await layOut(worksheetPage(input, { view, tasks, rest: 'none', at: 'first', ...way }));
+    if (overflows(page).length === 0) return yield page;
+  }
+  const plain = await pagesOf(input, view, { spacing: 'usual', measuring: 'without' }, layOut);
+  const fuller = view === 'key' ? [] : (['roomy', 'usual'] as const);
+  for (const spacing of fuller) {
+    const pages = await pagesOf(input, view, { spacing, measuring: 'with' }, layOut);
+    if (pages.length === plain.length && cut(pages) <= cut(plain)) return yield* pages;
+  }
+  yield* plain;
+}
+
+function numbered(input: HandoutInput): WorksheetPart['tasks'] {
+  return handoutTasks(input).map((task, index) => ({ number: index + 1, task }));
 }
 
 async function pagesOf(
   input: HandoutInput,
   view: HandoutView,
-  measuring: WorksheetPart['measuring'],
+  way: Way,
   layOut: LayOut,
 ): Promise<readonly Page[]> {
-  const numbered = handoutTasks(input).map((task, index) => ({ number: index + 1, task }));
   const pages: Page[] = [];
-  const draw = (tasks: typeof numbered, rest: WorksheetPart['rest'], at: WorksheetPart['at']) =>
-    worksheetPage(input, { view, tasks, rest, at, measuring });
-  for await (const page of flowed(numbered, (some, rest, at) => draw([...some], rest, at), layOut))
-    pages.push(page);
+  const draw = (tasks: WorksheetPart['tasks'], rest: WorksheetPart['rest'], at: WorksheetPart['at']) =>
+    worksheetPage(input, { view, tasks, rest, at, ...way });
+  for await (const page of flowed(numbered(input), draw, layOut)) pages.push(page);
   return pages;
 }
 

@@ -1,0 +1,61 @@
+/** What stands on the plans that people take home, read off their pages. */
+import { expect, test } from 'vitest';
+import { levels } from '../../src/core/workshop/exercise.ts';
+import type { Page } from '../../src/paper/page.ts';
+import { planSheet } from '../../src/sheets/handouts/planSheet.tsx';
+import { deskFor, systemIds } from './handoutDesk.ts';
+import { faultsOf, press, textOf } from './laidOut.ts';
+
+const owners = systemIds.map((id) => `Owner of ${id}`);
+
+async function planOfCell(cell: string, more: object = {}): Promise<string> {
+  const pages: Page[] = [];
+  const desk = deskFor(['Ada'], more, [cell]);
+  for await (const page of planSheet(desk.handoutOf(0), press.layOutAnew)) pages.push(page);
+  expect(pages.flatMap(faultsOf)).toEqual([]);
+  expect(pages).toHaveLength(1);
+  return pages.map(textOf).join(' ');
+}
+
+test('every system of the handbook has its plan on one page, with each of its beds', async () => {
+  const desk = deskFor(owners, { sheet: { paper: 'Letter', units: 'us' } }, systemIds);
+  for (const at of owners.keys()) {
+    const input = desk.handoutOf(at);
+    const pages: Page[] = [];
+    for await (const page of planSheet(input, press.layOutAnew)) pages.push(page);
+    expect(pages.flatMap(faultsOf), owners[at]).toEqual([]);
+    const text = pages.map(textOf).join(' ');
+    const { length } = input.system.beds;
+    for (let bed = 1; length > 1 && bed <= length; bed += 1) {
+      expect(text, owners[at]).toMatch(new RegExp(`Bed ${bed} [\\d.]+( to [\\d.]+)? lb \\d+ plants`));
+      expect(text, owners[at]).toContain(`bed ${bed}: wet media`);
+    }
+  }
+}, 60_000);
+
+test('a plan without fish, or with too little water under its beds, says so', async () => {
+  const small = await planOfCell('tank box 100 x 60 x 55 cm + bed box 100 x 60 x 30 cm');
+  expect(small).toContain('Fish to plan for 0 fish');
+  expect(small).toContain('Table-size fish need 500 L or more');
+  expect(await planOfCell('yard-tub')).toContain('Ask the supplier how many');
+  expect(await planOfCell('drum-corner')).toMatch(/Under these flood beds it should hold \d+ L or more/);
+  expect(await planOfCell('drum-corner')).toContain('over the rim');
+  expect(await planOfCell('hollow-lane-ibc')).not.toContain('should hold');
+});
+
+test('whoever reads gallons finds the litres of the worksheet beside them', async () => {
+  const us = { sheet: { paper: 'Letter', units: 'us' } };
+  const cell = 'tank box 120 x 100 x 100 cm + bed box 100 x 60 x 30 cm';
+  expect(await planOfCell(cell, us)).toContain('Wet media 31 gal (120 L)');
+  expect(await planOfCell(cell)).toContain('Wet media 120 L');
+});
+
+test.each(levels)('a worksheet of two round containers is one page: %s', async (level) => {
+  const desk = deskFor(['Ada', 'Bo'], { level }, [
+    'tank drum 58 x 88 cm + bed lying drum 58 x 88 x 29 cm',
+    '',
+  ]);
+  for (const at of [0, 1])
+    for (const view of ['blank', 'key'] as const)
+      expect(await desk.handouts(desk.handoutOf(at), view)).toHaveLength(1);
+});
