@@ -154,6 +154,15 @@ test('no fish number of an exercise for children is above its plan', () => {
   );
 });
 
+test('the sum of equal beds names each of them once', () => {
+  const stair = content.systems.find(({ id }) => id === 'stair-wall');
+  if (stair === undefined) throw new Error('no stair-wall');
+  const { asked } = handoutFacts(stair.system, 'secondary');
+  const [sum] = asked.find(({ key }) => key === 'wetMedia_L')?.steps ?? [];
+  const beds = Object.values(sum?.from ?? {}).map((from) => (from.is === 'result' ? from.key : from.is));
+  expect(beds).toEqual(['bed1.wetMedia_L', 'bed2.wetMedia_L', 'bed3.wetMedia_L']);
+});
+
 describe('a plain step', () => {
   const quantity = (sign: string, value: number, unit: Quantity['unit'] = 'L'): Quantity => {
     return { sign, term: sign, value, unit };

@@ -56,10 +56,9 @@ export function askedSteps(
     const so: AskedStep[] = [];
     for (const step of namedAlike(ways)) {
       const own = withOneName(step, key, asked);
-      const from = own.symbols.map((symbol) => [
-        symbol.sign,
-        fromOf(symbol, key, [...asked, { key, steps: so }]),
-      ]);
+      const from: [string, From][] = [];
+      for (const symbol of own.symbols)
+        from.push([symbol.sign, fromOf(symbol, key, [...asked, { key, steps: so }], taken(from))]);
       so.push({ ...own, from: Object.fromEntries(from) });
     }
     asked.push({ key, steps: so, measures: shown });
@@ -146,13 +145,25 @@ function containerOf(key: string): string {
 
 type Earlier = Pick<Asked, 'key' | 'steps'>;
 
-function fromOf(symbol: Quantity, key: string, earlier: readonly Earlier[]): From {
-  for (const one of earlier) {
+/** Figures whose results stand in the step already. */
+function taken(from: readonly (readonly [string, From])[]): ReadonlySet<string> {
+  return new Set(from.flatMap(([, one]) => (one.is === 'result' ? [one.key] : [])));
+}
+
+/** Of equal beds each is meant once, so that the sum of three beds does not name the first one three times. */
+function fromOf(
+  symbol: Quantity,
+  key: string,
+  earlier: readonly Earlier[],
+  named: ReadonlySet<string>,
+): From {
+  const found = earlier.flatMap((one): readonly From[] => {
     const meant = one.key === key ? withinFigure(symbol, one) : ofFigure(symbol, one);
-    if (meant !== undefined && isEqual(meant.gives, symbol))
-      return { is: 'result', key: one.key, number: meant.number };
-  }
-  return { is: isMeasure(symbol) ? 'measure' : 'told' };
+    const isIt = meant !== undefined && isEqual(meant.gives, symbol);
+    return isIt ? [{ is: 'result', key: one.key, number: meant.number }] : [];
+  });
+  const fresh = found.find((one) => one.is === 'result' && !named.has(one.key));
+  return fresh ?? found[0] ?? { is: isMeasure(symbol) ? 'measure' : 'told' };
 }
 
 /** A step of the same figure goes by its term. */
