@@ -87,6 +87,11 @@ export function lengthUnit_mm(units: UnitSystem): number {
   return units === 'us' ? 25.4 : 1;
 }
 
+/** What a unit of the US has of ours, for whoever has a tape in inches and a sheet in millimetres. */
+export function usInMetric(): { readonly inch_mm: string; readonly gallon_L: string } {
+  return { inch_mm: String(lengthUnit_mm('us')), gallon_L: precise(gallon_L, 4) };
+}
+
 /** A number in the reader's units, and the unit's sign apart, for figures set in two sizes. */
 export function amountParts(
   value: number,

@@ -32,8 +32,7 @@ export type BedWater = {
  * @param of its water and media
  * @param volumes litres of one container to the water line, and of all to the drain; null where the level stands
  * @param pump the system's pump
- * @returns wet media, water held, dry layer; water moved where the bed drains; water over the lip where pump and
- *   bore are known
+ * @returns wet media, water held, dry layer; water moved where the bed drains; over the lip where pump and bore are known
  * @source geometry; void fractions as each media's file says; standpipeHead_mm for the lip
  */
 export function bedFigures(

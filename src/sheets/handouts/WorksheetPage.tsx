@@ -1,9 +1,8 @@
 /** One page of somebody's worksheet: whose it is, what is given, and the steps to fill in or filled in. */
-import { gallon_L } from '../../core/units.ts';
 import type { Sheet } from '../../paper/layOut.ts';
 import { mm, paperSizes } from '../../paper/measures.ts';
 import { dayText } from '../../wording/date.ts';
-import { lengthUnit_mm, precise } from '../../wording/quantity.ts';
+import { usInMetric } from '../../wording/quantity.ts';
 import { Leaf } from '../parts/blocks.tsx';
 import { CardHead } from '../parts/CardHead.tsx';
 import { Frame } from '../parts/Frame.tsx';
@@ -66,11 +65,8 @@ function subjectOf(input: HandoutInput, view: HandoutView): string {
   const [how, lengths] = input.session.level === 'primary' ? ['primary', 'dm'] : ['older', 'mm'];
   const views = handoutWords(input, `views.${how}`);
   if (input.units === 'metric') return views;
-  const values = { inch_mm: String(lengthUnit_mm(input.units)), gallon_L: precise(gallon_L, gallonDigits) };
-  return `${views} ${handoutWords(input, `views.us.${lengths}`, values)}`;
+  return `${views} ${handoutWords(input, `views.us.${lengths}`, usInMetric())}`;
 }
-
-const gallonDigits = 4;
 
 /** What the tasks start from, container by container. */
 function Measures({ input }: { input: HandoutInput }) {
