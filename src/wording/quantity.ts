@@ -136,6 +136,11 @@ export function spoonfuls(value: number): string | null {
   return wholeSpoons === 0 ? part : `${wholeSpoons}${part}`;
 }
 
+/** A value that is known to so many digits only, also before the point: of 2802 the first three say 2800. */
+export function roughly(value: number, digits: number): number {
+  return Number(value.toPrecision(digits));
+}
+
 /** A number of a worked step: five significant digits or more, so that a pencil comes to the same result. */
 export function precise(value: number, digits = 5): string {
   if (value === 0) return '0';

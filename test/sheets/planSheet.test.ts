@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { levels } from '../../src/core/workshop/exercise.ts';
 import type { Page } from '../../src/paper/page.ts';
+import { handoutTasks } from '../../src/sheets/handouts/handoutTasks.ts';
 import { planSheet } from '../../src/sheets/handouts/planSheet.tsx';
 import { deskFor, systemIds } from './handoutDesk.ts';
 import { faultsOf, press, textOf } from './laidOut.ts';
@@ -58,4 +59,20 @@ test.each(levels)('a worksheet of two round containers is one page: %s', async (
   for (const at of [0, 1])
     for (const view of ['blank', 'key'] as const)
       expect(await desk.handouts(desk.handoutOf(at), view)).toHaveLength(1);
+});
+
+test('nothing on a worksheet is told more closely than it is known', async () => {
+  const named = ['hollow-lane-ibc', 'old-tank-as-sump', 'kitchen-frame', 'drum-corner'];
+  const desk = deskFor(named, { level: 'adults' }, named);
+  const own = deskFor(['Ada'], {}, ['tank drum 58 x 88 cm + bed lying drum 58 x 88 x 29 cm']);
+  const texts = [...named.map((_, at) => desk.handoutOf(at)), own.handoutOf(0)].map((input) =>
+    handoutTasks(input).flatMap(({ lines }) =>
+      lines.flatMap(({ groups, result }) => [...groups.flat(), result]),
+    ),
+  );
+  for (const part of texts.flat()) {
+    if (part.kind !== 'number') continue;
+    const digits = part.text.replace(/\D/g, '').replace(/^0+|0+$/g, '');
+    expect(digits.length, part.text).toBeLessThanOrEqual(/L\/h/.test(part.text) ? 3 : 4);
+  }
 });

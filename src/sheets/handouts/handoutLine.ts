@@ -1,7 +1,7 @@
 /** One line of a worksheet: a step in words, numbers that are told, and blanks, with what holds together on paper. */
 import type { AskedStep, From } from '../../core/workshop/askedSteps.ts';
-import { amount, precise } from '../../wording/quantity.ts';
-import { type StepPart, stepParts } from '../../wording/step.ts';
+import { amount, precise, roughly } from '../../wording/quantity.ts';
+import { numberPart, type StepPart, stepParts } from '../../wording/step.ts';
 import { type HandoutInput, handoutWords } from './handout.ts';
 
 export type NumberIn = {
@@ -39,7 +39,7 @@ export function handoutLine(input: HandoutInput, { key, step, at, digits }: Of):
     if (part.kind === 'word') return part;
     const from = step.from[part.sign] ?? { is: 'told' };
     return withUnit(input, {
-      ...part,
+      ...asKnown(part, step),
       name: nameOf(input, part, from),
       is: isOf(part, from),
       slot: slot(i + 1),
@@ -75,6 +75,15 @@ function nameOf(input: HandoutInput, part: NumberPart, from: From): string {
 function isOf(part: NumberPart, from: From): NumberIn['is'] {
   if (from.is !== 'told') return 'open';
   return part.term.startsWith('fishBy') ? 'told' : 'fixed';
+}
+
+const flowDigits = 3;
+
+/** What a pump gives is worked out from its curve, and is not known to the litre. */
+function asKnown(part: NumberPart, { symbols }: AskedStep): NumberPart {
+  const flow = symbols.find(({ sign, term }) => sign === part.sign && term === 'pumpFlow');
+  if (flow === undefined) return part;
+  return numberPart({ ...flow, value: roughly(flow.value, flowDigits) }, part.name, flowDigits);
 }
 
 /** Pumps are not known as well as tapes: two digits say enough. */

@@ -80,11 +80,11 @@ export function TickList({ items, roomy, fontSize = size.text }: TickProps) {
             style={{
               display: 'flex',
               flexShrink: 0,
-              width: mm(3.6),
-              height: mm(3.6),
-              borderRadius: mm(1.8),
+              width: ring,
+              height: ring,
+              borderRadius: ring / 2,
               border: `${rule.thin}px solid black`,
-              marginTop: mm(0.8),
+              marginTop: Math.max(mm(0.8), (fontSize * tickText.lineHeight - ring) / 2),
               marginRight: mm(2.2),
             }}
           />
@@ -96,6 +96,9 @@ export function TickList({ items, roomy, fontSize = size.text }: TickProps) {
     </div>
   );
 }
+
+/** A ring to tick, beside the middle of its first line. */
+const ring = mm(3.6);
 
 const tickText = { display: 'flex', flex: 1, lineHeight: 1.25 } as const;
 const roomyText = { display: 'block', paddingRight: mm(4), boxSizing: 'border-box' } as const;
