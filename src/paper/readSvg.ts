@@ -1,6 +1,7 @@
 import { pointsPerUnit } from './measures.ts';
 import type { Clip, Matrix, Shape, Weight } from './page.ts';
 import { combine, identity, placePath } from './path.ts';
+import { straightEdge } from './straightEdges.ts';
 import { type ClipMaker, type Cutting, clipMaker, clipsIn } from './svgClips.ts';
 import { checkKnown } from './svgKnown.ts';
 import { type Paint, paintNames, readFill, readStroke } from './svgPaint.ts';
@@ -174,5 +175,5 @@ function readShape(mark: Mark, around: Around, hand: Hand): void {
   const fill = mark.name === 'line' ? null : readFill(around.paint);
   const stroke = readStroke(around.paint, around.matrix);
   if (path.length === 0 || (!fill && !stroke)) return;
-  hand.found.push({ kind: 'shape', node: hand.node, path, fill, stroke, clip: around.clip });
+  hand.found.push(straightEdge({ kind: 'shape', node: hand.node, path, fill, stroke, clip: around.clip }));
 }
