@@ -8,6 +8,7 @@ import { dayText } from '../../wording/date.ts';
 import { Leaf } from '../parts/blocks.tsx';
 import { CardHead } from '../parts/CardHead.tsx';
 import { Frame } from '../parts/Frame.tsx';
+import type { GridColumn } from '../parts/Grid.tsx';
 import type { Printing } from '../sheet.ts';
 import type { LayOut } from '../sheetKind.ts';
 import { type HandoutInput, handoutWords, type Session } from './handout.ts';
@@ -73,4 +74,23 @@ export function classSide(
 /** A number of things, one or several of them. */
 export function counted(input: Pick<Printing, 'words'>, key: string, count: number): string {
   return handoutWords(input, `${key}.${count === 1 ? 'one' : 'many'}`, { count: String(count) });
+}
+
+/** Widths of columns in millimetres, by what stands in them. */
+type Widths = Readonly<Record<string, number>>;
+
+/** The columns of a sheet's table; their heads stand under its part of the wording. */
+export function columnsOf(
+  input: Pick<Printing, 'words'>,
+  part: string,
+  widths: Widths,
+): readonly GridColumn[] {
+  return Object.entries(widths).map(([key, width]) => {
+    return { head: handoutWords(input, `${part}.${key}`), width: mm(width) };
+  });
+}
+
+/** What is known of a row, column by column; an empty cell where it is to be written by hand. */
+export function inColumns(widths: Widths, row: Readonly<Record<string, string>>): readonly string[] {
+  return Object.keys(widths).map((key) => row[key] ?? '');
 }

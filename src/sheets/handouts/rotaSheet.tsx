@@ -5,10 +5,11 @@ import { dayText } from '../../wording/date.ts';
 import { paged } from '../paged.ts';
 import { Para } from '../parts/blocks.tsx';
 import { Grid } from '../parts/Grid.tsx';
-import { type ClassInput, type ClassSheet, classSide } from './classSheet.tsx';
+import { type ClassInput, type ClassSheet, classSide, columnsOf } from './classSheet.tsx';
 import { handoutWords } from './handout.ts';
 
 const rowHeight = mm(5.9);
+const widths = { day: 38, who: 76, done: 20, saw: 56 };
 /** From here on somebody else has to come: fish in good health go without food for a weekend, not for longer. */
 const longGap_d = 3;
 
@@ -29,7 +30,12 @@ export const rotaSheet: ClassSheet = {
               {at === 'first' && gap_d >= longGap_d ? (
                 <Para text={handoutWords(input, 'rota.gap', { days: String(gap_d) })} heavy="heavy" />
               ) : null}
-              <Grid columns={columns(input)} rows={some} rowHeight={rowHeight} headHeight={mm(7)} />
+              <Grid
+                columns={columnsOf(input, 'rota', widths)}
+                rows={some}
+                rowHeight={rowHeight}
+                headHeight={mm(7)}
+              />
               <Para text={handoutWords(input, 'rota.task')} />
             </div>,
           ),
@@ -43,12 +49,4 @@ function rowOf(input: ClassInput, { date, weekday, team, why }: RotaDay): readon
   const who = team === null ? handoutWords(input, `rota.${why}`) : (input.teams[team] ?? '');
   const day = handoutWords(input, `weekdays.${weekday}`);
   return [`${day} ${dayText(date, input.words.catalogue)}`, who, '', ''];
-}
-
-function columns(input: ClassInput) {
-  const widths = { day: 38, who: 76, done: 20, saw: 56 };
-  return Object.entries(widths).map(([key, width]) => ({
-    head: handoutWords(input, `rota.${key}`),
-    width: mm(width),
-  }));
 }
