@@ -39,7 +39,7 @@ export function readCheckLine(
   known: Readonly<Record<keyof Equipment, readonly string[]>>,
 ): CheckLine {
   const equipment: Partial<Record<keyof Equipment, string>> = {};
-  const problems: Omit<Problem, 'place'>[] = [];
+  const problems: Problem[] = [];
   const rest = text.split('+').filter((part) => {
     const [, word = '', name = ''] = /^\s*(media|pump)\s+(\S+)\s*$/i.exec(part) ?? [];
     const kind = kinds.find((one) => one === word.toLowerCase());
@@ -54,7 +54,14 @@ export function readCheckLine(
   return { containers: { problems: [...ofContainers, ...problems] }, equipment };
 }
 
-function unknown(given: string, allowed: readonly string[]): Omit<Problem, 'place'> {
+function unknown(given: string, allowed: readonly string[]): Problem {
   const meant = nearest(given, allowed);
-  return { code: 'containersWord', given, other: given, allowed, ...(meant === null ? {} : { meant }) };
+  return {
+    code: 'containersWord',
+    place: [],
+    given,
+    other: given,
+    allowed,
+    ...(meant === null ? {} : { meant }),
+  };
 }

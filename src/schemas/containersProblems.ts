@@ -9,7 +9,10 @@ export function ofContainers(problems: readonly Problem[]): readonly Problem[] {
   const others = problems.filter(({ code }) => !bedTooLarge.has(code));
   const bed: readonly Problem[] =
     others.length < problems.length ? [{ code: 'containersBedLarge', place: [] }] : [];
-  return [...bed, ...others.map((one) => ({ ...one, place: inRoster(one.place) }))];
+  // What we put between the containers, such as the water line, is no mistake of theirs; it follows from one.
+  const written = others.filter(({ place }) => place.includes('container'));
+  const told = written.length > 0 ? written : others;
+  return [...bed, ...told.map((one) => ({ ...one, place: inRoster(one.place) }))];
 }
 
 /** `beds[0].container.width_mm` is `bed.width_mm` to them. */

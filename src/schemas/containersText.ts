@@ -3,7 +3,9 @@
  * Or one name: that of a system, whose containers they then are.
  */
 import type { Problem } from '../core/problem.ts';
-import type { ContainerFile } from './container.ts';
+import { checkContainer } from './checkContainer.ts';
+import { type ContainerFile, containerFile } from './container.ts';
+import { readBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
 
 /** Tank and bed, by their inside measures. */
@@ -12,7 +14,7 @@ export type WrittenContainers = { readonly tank: ContainerFile; readonly bed: Co
 export type ContainersRead =
   | { readonly containers: WrittenContainers }
   | { readonly system: string }
-  | { readonly problems: readonly Omit<Problem, 'place'>[] };
+  | { readonly problems: readonly Problem[] };
 
 const roles = ['tank', 'bed'] as const;
 type Role = (typeof roles)[number];
@@ -48,19 +50,31 @@ const tapes = ['cm', 'in', 'mm'] as const;
 export function readContainers(text: string, systems: readonly string[]): ContainersRead {
   const written = text.trim();
   if (systems.includes(written)) return { system: written };
-  if (!/\d/.test(written)) return { problems: [notContainers(written, systems)] };
+  if (!/\d/.test(written)) return { problems: [{ ...notContainers(written, systems), place: [] }] };
   const parts = written.split(/\s*\+\s*/).map(readPart);
-  const problems = parts.flatMap((part) => ('problem' in part ? [part.problem] : []));
+  const problems = parts.flatMap((part): Problem[] =>
+    'problem' in part ? [{ ...part.problem, place: [] }] : [],
+  );
   const of = (role: Role) =>
     parts.flatMap((part) => ('role' in part && part.role === role ? [part.container] : []));
   for (const role of problems.length > 0 ? [] : roles) {
     const { length } = of(role);
     if (length !== 1)
-      problems.push({ code: 'containersRole', given: written, other: role, min: 1, max: length });
+      problems.push({
+        ...{ code: 'containersRole', place: [], given: written, other: role, min: 1, max: length },
+      });
   }
   const [tank] = of('tank');
   const [bed] = of('bed');
-  return problems.length > 0 || !tank || !bed ? { problems } : { containers: { tank, bed } };
+  if (problems.length === 0 && tank && bed) return { containers: { tank, bed } };
+  return { problems: [...problems, ...parts.flatMap(wrongMeasures)] };
+}
+
+/** What a part measures is looked at even where another part cannot be read, so that nobody is told in two turns. */
+function wrongMeasures(part: Part): readonly Problem[] {
+  if (!('role' in part)) return [];
+  const read = readBySchema(containerFile, part.container, [part.role]);
+  return 'problems' in read ? read.problems : checkContainer(read.value, [part.role]);
 }
 
 /**

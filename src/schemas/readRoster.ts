@@ -95,7 +95,7 @@ function readRow(
   const isSound = !found.some((one) => one.at?.column === at('containers').column);
   const containers = cell === '' || !isSound ? null : readContainers(cell, systems);
   if (containers !== null && 'problems' in containers) {
-    const ofCell = containers.problems.map((one): Problem => ({ ...one, place: [], at: at('containers') }));
+    const ofCell = containers.problems.map((one): Problem => ({ ...one, at: at('containers') }));
     return { row: null, problems: [...found, ...ofCell] };
   }
   return { row: found.length > 0 ? null : { line: raw.line, ...cells, containers }, problems: found };

@@ -21,6 +21,28 @@ async function read(rows: readonly string[], more: object = {}) {
   return { ...found, told: found.problems.map((one) => problemLine(one, content.wording['en'])) };
 }
 
+describe('containers of a row', () => {
+  const places = async (cell: string): Promise<readonly string[]> => {
+    const { told } = await read([`Ada;;${cell};`]);
+    return told.map((line) => /^w\.csv:2:3(?: ([\w.]+))?:/.exec(line)?.[1] ?? line);
+  };
+  const tooLong = ['tank.length_mm', 'tank.width_mm', 'tank.depth_mm'];
+
+  test('are told by what somebody wrote, not by what follows from it', async () => {
+    expect(await places('tank box 1200 x 60 x 50 m + bed box 100 x 60 x 30 cm')).toEqual(tooLong);
+  });
+
+  test('are looked at even where the other one cannot be read', async () => {
+    const [first = '', ...others] = await places('bed boks 10 x 20 cm + tank box 1200 x 60 x 50 m');
+    expect(first).toContain('the word boks is not known');
+    expect(others).toEqual(tooLong);
+    expect(await places('tank lying drum 58 x 88 x 99 cm + bed drum 30 x 3')).toEqual([
+      expect.stringContaining('in which unit'),
+      'tank.depth_mm',
+    ]);
+  });
+});
+
 describe('a team', () => {
   test('keeps every note with the member that it is about', async () => {
     const { people } = await read(['Ada;Heron;;nuts', 'Bo;Heron;;', 'Cleo;;;bees', 'Dov;Heron;;asthma']);

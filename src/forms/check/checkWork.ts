@@ -30,8 +30,7 @@ export function sheetOfContainers(text: string, level: Level, facts: PeopleFacts
   const ids = facts.systems.map(({ id }) => id);
   const known = { media: Object.keys(facts.media), pump: Object.keys(facts.starts.pumps) };
   const { containers, equipment } = readCheckLine(text, ids, known);
-  if ('problems' in containers)
-    return { kind: 'problems', problems: containers.problems.map((one) => ({ ...one, place: [] })) };
+  if ('problems' in containers) return { kind: 'problems', problems: containers.problems };
   const own =
     'system' in containers
       ? facts.systems.find(({ id }) => id === containers.system)
