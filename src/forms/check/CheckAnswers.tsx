@@ -35,12 +35,13 @@ export function CheckAnswers({ content, facts, typed, type }: Props) {
           <li key={key}>
             <fieldset>
               <legend>{figureName(key, facts.system.beds.length, catalogue)}</legend>
-              {steps.map((step) => {
+              {steps.map((step, at) => {
                 const name = nameOf(key, step);
                 return (
                   <Answer
                     key={name}
                     {...{ content, step, name, type }}
+                    at={at + 1 === steps.length ? 'last' : 'inside'}
                     text={typed[name] ?? ''}
                     isFirst={name === first}
                   />
@@ -61,16 +62,19 @@ function nameOf(key: string, { number }: AskedStep): string {
 type AnswerProps = Pick<Props, 'content' | 'type'> & {
   readonly step: AskedStep;
   readonly name: string;
+  /** The last one gives what the task is called, as on the sheet. */
+  readonly at: 'inside' | 'last';
   readonly text: string;
   /** The first one that is wrong: whatever is wrong after it may follow from it. */
   readonly isFirst: boolean;
 };
 
-function Answer({ content, step, name, text, isFirst, type }: AnswerProps) {
+function Answer({ content, step, name, at, text, isFirst, type }: AnswerProps) {
   const { catalogue, terms } = content;
   const { parts, result } = stepParts(step, catalogue, terms);
   const verdict = verdictOf(step.gives, text);
-  const what = terms[step.gives.term]?.name ?? step.gives.term;
+  const own = terms[step.gives.term]?.name ?? step.gives.term;
+  const what = at === 'last' ? say(catalogue, 'check.last') : own;
   const { unit } = result;
   const told = verdict === 'wrong' && !isFirst ? 'wrongAfter' : verdict;
   const id = `check-${name.replaceAll('.', '-')}`;
