@@ -2,7 +2,7 @@ import { CoverError, codePointName, type Uncovered } from './cover.ts';
 import { paragraphDirection } from './direction.ts';
 import type { Face } from './face.ts';
 import type { Weight } from './page.ts';
-import { chooseFace, graphemesOf, shapeRun } from './shape.ts';
+import { chooseFace, graphemesOf, isPlain, shapeRun } from './shape.ts';
 
 /**
  * Throws a CoverError for everything in these texts that the faces of either weight cannot draw.
@@ -15,9 +15,11 @@ export function mustCover(
 ): void {
   const uncovered = new Map<string, Uncovered>();
   for (const text of texts) {
+    if (isKnown(text, fine)) continue;
     for (const segment of graphemesOf(text)) {
-      if (fine.has(segment) || /^[\s]$/.test(segment)) continue;
-      const missing = [...segment].filter((_, at, all) => !canPrint(segment, all[at] ?? '', byWeight));
+      if (fine.has(segment)) continue;
+      const signs = /^\s$/.test(segment) ? [] : [...segment];
+      const missing = signs.filter((sign) => !canPrint(segment, sign, byWeight));
       if (missing.length === 0) fine.add(segment);
       for (const character of missing) {
         if (uncovered.has(character)) continue;
@@ -26,6 +28,13 @@ export function mustCover(
     }
   }
   if (uncovered.size > 0) throw new CoverError([...uncovered.values()]);
+}
+
+/** Most texts are plain, and have nothing that others did not have. */
+function isKnown(text: string, fine: ReadonlySet<string>): boolean {
+  if (!isPlain(text)) return false;
+  for (let at = 0; at < text.length; at += 1) if (!fine.has(text[at] ?? '')) return false;
+  return true;
 }
 
 /** Stands for what could not be read, and has a shape in our fonts; but a sheet with damaged text is not to be printed. */

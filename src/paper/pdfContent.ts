@@ -1,11 +1,9 @@
-import { inReadingOrder, lettersOf } from './letters.ts';
-import { thousandth } from './measures.ts';
 import type { Clip, Ink, Item, Matrix, Page, Path, Shape, Words } from './page.ts';
 import { combine } from './path.ts';
-import { fontName, nothing, type PdfFonts } from './pdfFonts.ts';
-import { hex, utf16 } from './pdfUnicode.ts';
+import type { PdfFonts } from './pdfFonts.ts';
+import { pdfNumber, shownText } from './pdfText.ts';
+import { utf16 } from './pdfUnicode.ts';
 import type { TaggedPage } from './tags.ts';
-import type { Glyph, Run } from './face.ts';
 import type { Type } from './type.ts';
 import { withGaps } from './wordGaps.ts';
 
@@ -62,11 +60,6 @@ function drawItem(sheet: Sheet, item: Item): void {
   cutTo(sheet, item.clip);
   if (item.kind === 'words') drawWords(sheet, item);
   else drawShape(sheet, item);
-}
-
-/** A number as PDF writes it: never with an exponent. */
-export function pdfNumber(value: number): string {
-  return String(thousandth(value));
 }
 
 function cutTo(sheet: Sheet, clip: Clip | null): void {
@@ -153,22 +146,19 @@ function drawWords(sheet: Sheet, words: Words): void {
   if (words.ink.alpha_frac === 0) return;
   setAlpha(sheet, words.ink);
   set(sheet, 'fill', inkCommand(words.ink, ['g', 'rg']));
-  const runs = sheet.type.shape(words.text, words.weight, words.direction);
-  // Where several glyphs make one letter, some readers need to be told the text of the whole.
-  const spelled = runs.some(({ direction, glyphs }) => direction === 'ltr' && glyphs.some(isFurther));
-  if (spelled) sheet.lines.push(`/Span <</ActualText <FEFF${utf16(words.text)}>>> BDC`);
+  const { isSpelled, runs } = shownText(
+    sheet.type.shape(words.text, words.weight, words.direction),
+    words.size_pt,
+    sheet.fonts,
+  );
+  if (isSpelled) sheet.lines.push(`/Span <</ActualText <FEFF${utf16(words.text)}>>> BDC`);
   sheet.lines.push('BT');
-  for (const { run, after_pt } of inReadingOrder(runs, words.size_pt)) {
+  for (const { after_pt, commands } of runs) {
     if (after_pt !== null) sheet.lines.push(`${textMatrix(sheet, words, after_pt)} Tm`);
-    sheet.lines.push(`/${fontName(run.face)} ${pdfNumber(words.size_pt)} Tf`);
-    drawRun(sheet, run, words.size_pt);
+    sheet.lines.push(commands);
   }
   sheet.lines.push('ET');
-  if (spelled) sheet.lines.push('EMC');
-}
-
-function isFurther(glyph: Glyph): boolean {
-  return glyph.text === '';
+  if (isSpelled) sheet.lines.push('EMC');
 }
 
 function textMatrix(sheet: Sheet, words: Words, after_pt: number): string {
@@ -178,47 +168,4 @@ function textMatrix(sheet: Sheet, words: Words, after_pt: number): string {
   const upright: Matrix = [1, 0, 0, -1, words.x_pt + after_pt, words.baseline_pt];
   const onSheet = combine(words.matrix, upright);
   return combine([1, 0, 0, -1, 0, sheet.height_pt], onSheet).map(pdfNumber).join(' ');
-}
-
-/** Shows glyphs with their kerning: a number in the list moves the next glyph to the left, in thousandths. */
-function drawRun(sheet: Sheet, run: Run, size_pt: number): void {
-  let shown: string[] = [];
-  let glyphs = '';
-  let move = 0;
-  let rise = 0;
-  const flush = () => {
-    if (glyphs) shown.push(`<${glyphs}>`);
-    if (shown.length > 0) sheet.lines.push(`[${shown.join(' ')}] TJ`);
-    [shown, glyphs] = [[], ''];
-  };
-  for (const glyph of lettersOf(run)) {
-    if (glyph.up !== rise) {
-      flush();
-      rise = glyph.up;
-      sheet.lines.push(`${pdfNumber((rise / run.face.unitsPerEm) * size_pt)} Ts`);
-    }
-    const per1000 = thousandths(glyph, run);
-    move -= per1000.right;
-    if (thousandth(move) !== 0) {
-      if (glyphs) shown.push(`<${glyphs}>`);
-      shown.push(pdfNumber(move));
-      glyphs = '';
-    }
-    const text = glyph.text || nothing;
-    const drawn = glyph.parts ?? glyph.id;
-    glyphs += hex(sheet.fonts.code(run.face, drawn, text));
-    move = per1000.right + sheet.fonts.width(run.face, drawn, text) - per1000.advance;
-  }
-  // The next run starts where this one ends.
-  if (thousandth(move) !== 0) {
-    shown.push(`<${glyphs}>`, pdfNumber(move));
-    glyphs = '';
-  }
-  flush();
-  if (rise !== 0) sheet.lines.push('0 Ts');
-}
-
-function thousandths(glyph: Glyph, { face }: Run): { right: number; advance: number } {
-  const per1000 = 1000 / face.unitsPerEm;
-  return { right: glyph.right * per1000, advance: glyph.advance * per1000 };
 }

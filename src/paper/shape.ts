@@ -7,8 +7,13 @@ const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 /** Latin letters, digits and signs, of which no two make one grapheme; most texts have nothing else. */
 const apart = /^[ -~\u00a0-\u024f]*$/;
 
+/** Whether each sign of a text is a grapheme by itself. */
+export function isPlain(text: string): boolean {
+  return apart.test(text);
+}
+
 export function graphemesOf(text: string): Iterable<string> {
-  return apart.test(text) ? text : Array.from(graphemes.segment(text), ({ segment }) => segment);
+  return isPlain(text) ? text : Array.from(graphemes.segment(text), ({ segment }) => segment);
 }
 
 /**

@@ -71,9 +71,11 @@ export async function fillStencil(stencil: Stencil, values: Values, types: TypeC
     for (const slot of value === '' ? [] : slots) {
       const lines = brokenUp(value, slot, type);
       if (lines === null) return null;
-      const set = lines.flatMap((line, at) => wordsIn(slot, line, at, stencil.page, type));
-      if (!set.every((one) => isWithin(one, slot.box))) return null;
-      words.push(...set);
+      for (const [at, line] of lines.entries())
+        for (const one of wordsIn(slot, line, at, stencil.page, type)) {
+          if (!isWithin(one, slot.box)) return null;
+          words.push(one);
+        }
     }
   }
   return { stencil, words, type };
@@ -85,18 +87,39 @@ type Line = { readonly text: string; readonly width_pt: number };
 function brokenUp(value: string, { lines, box }: Slot, type: Type): readonly Line[] | null {
   const { weight = 'text', size_pt = 0 } = lines[0] ?? {};
   const lineOf = (text: string): Line => ({ text, width_pt: type.width(text, weight, size_pt) });
-  const whole = lineOf(value.trim().replace(/ +/g, ' '));
+  const single = value.includes('  ') ? value.replace(/ +/g, ' ') : value;
+  const whole = lineOf(single.trim());
   // Nearly all values stand on one line.
   if (whole.width_pt <= box.width_pt) return lines.length === 1 ? [whole] : null;
   if (lines.length === 1) return whole.text.includes(' ') ? null : [whole];
+  const words = whole.text.split(' ');
   const broken: Line[] = [];
-  for (const word of whole.text.split(' ')) {
-    const last = broken.at(-1);
-    const longer = lineOf(last === undefined ? word : `${last.text} ${word}`);
-    if (last !== undefined && longer.width_pt <= box.width_pt) broken[broken.length - 1] = longer;
-    else broken.push(last === undefined ? longer : lineOf(word));
+  for (let from = 0; from < words.length && broken.length <= lines.length; ) {
+    const { line, taken } = longestLine(words.slice(from), box.width_pt, lineOf);
+    broken.push(line);
+    from += taken;
   }
   return broken.length === lines.length ? broken : null;
+}
+
+/** As many words as fit on a line, and one at least; found by halving, since each try has to be shaped. */
+function longestLine(
+  words: readonly string[],
+  width_pt: number,
+  lineOf: (text: string) => Line,
+): { readonly line: Line; readonly taken: number } {
+  const lineWith = (count: number): Line => lineOf(words.slice(0, count).join(' '));
+  const all = lineWith(words.length);
+  // The last line is nearly always short enough.
+  if (all.width_pt <= width_pt || words.length === 1) return { line: all, taken: words.length };
+  let [taken, line] = [1, lineWith(1)];
+  for (let tooMany = words.length; tooMany - taken > 1; ) {
+    const middle = (taken + tooMany) >> 1;
+    const longer = lineWith(middle);
+    if (longer.width_pt <= width_pt) [taken, line] = [middle, longer];
+    else tooMany = middle;
+  }
+  return { line, taken };
 }
 
 /** Words on a line of the sample, as the press sets any line. */

@@ -1,5 +1,5 @@
 import type { Bidi } from './bidi.ts';
-import type { Direction } from './direction.ts';
+import { type Direction, mixesDirections } from './direction.ts';
 import type { Face, Run } from './face.ts';
 import { mustCover } from './mustCover.ts';
 import type { Weight } from './page.ts';
@@ -24,48 +24,65 @@ export type Type = {
   readonly outline: (face: Face, glyph: number) => string;
 };
 
-/** Enough for many sheets; forgotten all at once when full. */
-const keptRuns = 20_000;
+/** Enough for many sheets, and for the names that are set in a type of their own; forgotten all at once when full. */
+const keptRuns = { usual: 4_000, other: 250 };
 
 /** What a type has beyond the fonts of every sheet. */
-export type Extras = Pick<Type, 'packs' | 'bidi'>;
+export type Extras = Pick<Type, 'packs' | 'bidi'> & {
+  /** The type of every sheet, whose faces come first: what it can set is shaped once for all. */
+  readonly usual: Type | null;
+};
+
+/** Shaped text, and its width at a size of one. */
+type Shaped = { readonly runs: readonly Run[]; readonly perSize: number };
 
 /** Makes the type from faces. Their order is the order of fallback. */
-export function typeFrom(faces: readonly Face[], { packs, bidi }: Extras): Type {
+export function typeFrom(faces: readonly Face[], { packs, bidi, usual }: Extras): Type {
   const byWeight = {
     text: faces.filter((face) => face.weight === 'text'),
     heavy: faces.filter((face) => face.weight === 'heavy'),
   };
   const shaped = {
-    text: new Map<string, readonly Run[]>(),
-    heavy: new Map<string, readonly Run[]>(),
+    text: new Map<string, Shaped>(),
+    heavy: new Map<string, Shaped>(),
   };
   const fine = new Set<string>();
-  const shape = (text: string, weight: Weight, base?: Direction): readonly Run[] => {
+  const runsOf = (text: string, weight: Weight, base?: Direction): readonly Run[] => {
+    if (usual !== null && base === undefined && isSetBy(usual, text, weight))
+      return usual.shape(text, weight);
+    return bidi ? shapeInOrder(text, byWeight[weight], bidi, base) : shapePart(text, byWeight[weight], 'ltr');
+  };
+  const shapedOf = (text: string, weight: Weight, base?: Direction): Shaped => {
     const kept = shaped[weight];
     const key = base === undefined ? text : `${base}\n${text}`;
     const known = kept.get(key);
     if (known) return known;
-    const runs = bidi
-      ? shapeInOrder(text, byWeight[weight], bidi, base)
-      : shapePart(text, byWeight[weight], 'ltr');
-    if (kept.size >= keptRuns) kept.clear();
-    kept.set(key, runs);
-    return runs;
+    const runs = runsOf(text, weight, base);
+    const made = { runs, perSize: runs.reduce((sum, run) => sum + runPerSize(run), 0) };
+    if (kept.size >= keptRuns[usual === null ? 'usual' : 'other']) kept.clear();
+    kept.set(key, made);
+    return made;
   };
   return {
     faces,
     packs,
     bidi,
-    shape,
-    width: (text, weight, size, base) =>
-      shape(text, weight, base).reduce((sum, run) => sum + runWidth(run, size), 0),
+    shape: (text, weight, base) => shapedOf(text, weight, base).runs,
+    width: (text, weight, size, base) => shapedOf(text, weight, base).perSize * size,
     mustCover: (texts) => mustCover(texts, byWeight, fine),
     outline: (face, glyph) => face.font.glyphToPath(glyph),
   };
 }
 
-function runWidth(run: Run, size: number): number {
-  const units = run.glyphs.reduce((sum, glyph) => sum + glyph.advance, 0);
-  return (units / run.face.unitsPerEm) * size;
+/** Whether a type has every sign of a text, and no other order than from left to right is needed. */
+function isSetBy({ faces }: Type, text: string, weight: Weight): boolean {
+  const own = faces.filter((face) => face.weight === weight);
+  return (
+    !mixesDirections(text) &&
+    [...text].every((sign) => own.some((face) => face.has(sign.codePointAt(0) ?? 0)))
+  );
+}
+
+function runPerSize({ glyphs, face }: Run): number {
+  return glyphs.reduce((sum, glyph) => sum + glyph.advance, 0) / face.unitsPerEm;
 }

@@ -25,7 +25,7 @@ const keptPacks = 2_000;
 
 export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase {
   const faces = files.map((file, index) => faceFrom(file, index, shelf.inflate));
-  const type = typeFrom(faces, { packs: [], bidi: null });
+  const type = typeFrom(faces, { packs: [], bidi: null, usual: null });
   const lacking = lackingIn(faces);
   const opened = openPacks(shelf);
   const types = new Map<string, Type>();
@@ -36,7 +36,7 @@ export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase
     if (known) return known;
     const packs = names.map(packNamed);
     const all = [...faces, ...opened.facesOf(packs)];
-    const made = typeFrom(all, { packs: names, bidi: opened.bidiOf(packs) });
+    const made = typeFrom(all, { packs: names, bidi: opened.bidiOf(packs), usual: type });
     if (types.size >= keptTypes) types.clear();
     types.set(names.join(), made);
     return made;
@@ -60,11 +60,10 @@ export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase
 
 /** Finds the characters that the fonts of every sheet lack. Most texts have none, so each sign is looked up once. */
 function lackingIn(faces: readonly Face[]): (texts: Iterable<string>) => readonly string[] {
-  const found = new Map<number, boolean>();
+  const found: boolean[] = [];
   const lacks = (code: number): boolean => {
-    const known = found.get(code) ?? !faces.some((face) => face.has(code));
-    found.set(code, known);
-    return known;
+    found[code] ??= !faces.some((face) => face.has(code));
+    return found[code];
   };
   return (texts) => {
     const characters = new Set<string>();

@@ -77,8 +77,11 @@ export const unitSpace = '\u00a0';
 /** Between groups of three digits; a narrower one is hardly seen on paper. */
 const digitSpace = unitSpace;
 
+const leastGrouped = 5;
+
 /** Digits of a long whole number in threes, as ISO 80000-1 (2022), 7.3.1 has it: "1 000 000". Decimals stay together. */
 export function grouped(text: string): string {
+  if (text.length < leastGrouped) return text;
   return text.replace(/(?<![\d.])\d{5,}/g, (digits) => digits.replace(/(?<=\d)(?=(?:\d{3})+$)/g, digitSpace));
 }
 
@@ -158,9 +161,13 @@ function rounded(value: number, decimals: number, side: Side): { value: number; 
 }
 
 function plain({ value, decimals }: { value: number; decimals: number }): string {
-  const text = Math.abs(value)
-    .toFixed(decimals)
-    .replace(/(\.\d*?)0+$/, '$1')
-    .replace(/\.$/, '');
+  const text = withoutLastZeros(Math.abs(value).toFixed(decimals));
   return value < 0 && Number(text) !== 0 ? `−${text}` : text;
+}
+
+function withoutLastZeros(text: string): string {
+  if (!text.includes('.')) return text;
+  let end = text.length;
+  while (text[end - 1] === '0') end -= 1;
+  return text.slice(0, text[end - 1] === '.' ? end - 1 : end);
 }

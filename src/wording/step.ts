@@ -38,7 +38,7 @@ const signs: Readonly<Record<string, string>> = {
 };
 
 /** A number of a step with its unit, in the units of the core: the steps are worked in litres and millimetres. */
-function worked(of: Quantity, digits: number): string {
+export function quantityText(of: Quantity, digits: number): string {
   const sign = signs[of.unit] ?? of.unit;
   const number = grouped(precise(of.value, digits));
   return sign === '' ? number : `${number}${unitSpace}${sign}`;
@@ -112,15 +112,10 @@ export function stepParts(
   return { parts: spoken(parts, catalogue), result: numberPart(step.gives, '', digits) };
 }
 
-/** A number as it stands in a step. */
-export function numberPart(
-  of: Quantity,
-  name: string,
-  digits: number,
-): Extract<StepPart, { kind: 'number' }> {
+function numberPart(of: Quantity, name: string, digits: number): Extract<StepPart, { kind: 'number' }> {
   const { sign, term } = of;
   const unit = signs[of.unit] ?? of.unit;
-  return { kind: 'number', sign, term, name, text: worked(of, digits), unit };
+  return { kind: 'number', sign, term, name, text: quantityText(of, digits), unit };
 }
 
 /**

@@ -31,7 +31,6 @@ const standardWords: Readonly<Record<string, string>> = {
 /** Exports that nothing in `src` imports, each with the reason. */
 const usedFromOutside: Readonly<Record<string, string>> = {
   'src/paper/node.ts nodeParts': 'tests of the press look at its parts one by one',
-  'src/paper/pdfContent.ts pdfNumber': 'how a number stands in a PDF is tested by itself',
   'src/wording/iCalendar.ts escaped': 'how a text stands in the file is held to the examples of the standard',
   'src/wording/iCalendar.ts folded': 'how a line is cut is tested by itself',
 };

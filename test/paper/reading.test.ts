@@ -5,7 +5,7 @@ import { mm, paperSizes, pt, thousandth } from '../../src/paper/measures.ts';
 import { readInk } from '../../src/paper/paint.ts';
 import { combine, ellipsePath, place, placePath, pointsPath, rectanglePath } from '../../src/paper/path.ts';
 import { readPathData } from '../../src/paper/pathData.ts';
-import { pdfNumber } from '../../src/paper/pdfContent.ts';
+import { pdfNumber } from '../../src/paper/pdfText.ts';
 import { readTransform } from '../../src/paper/transform.ts';
 import { escapeXml, readXml } from '../../src/paper/xml.ts';
 

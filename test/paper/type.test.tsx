@@ -2,15 +2,18 @@ import { Blob, Face as FontFace, Font } from 'harfbuzzjs';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { CoverError } from '../../src/paper/cover.ts';
+import type { Run } from '../../src/paper/face.ts';
 import { type Engine, layOut } from '../../src/paper/layOut.ts';
 import { lettersOf } from '../../src/paper/letters.ts';
 import { nodeParts, type Parts } from '../../src/paper/node.ts';
 import { graphemesOf } from '../../src/paper/shape.ts';
 import { subsetFont } from '../../src/paper/subset.ts';
+import { typeFrom } from '../../src/paper/type.ts';
 import { tablesOf } from '../../src/paper/woff.ts';
 import { denseSheet } from './denseSheet.tsx';
 import { namesSheet } from './namesSheet.tsx';
 import { oneBox } from './oneBox.tsx';
+import { scriptNames } from './scriptNames.ts';
 
 let parts: Parts;
 beforeAll(async () => {
@@ -21,6 +24,11 @@ beforeAll(async () => {
 function fontsOf(text: string): string[][] {
   const textOf = (glyphs: readonly { text: string }[]) => glyphs.map((glyph) => glyph.text).join('');
   return parts.types.type.shape(text, 'text').map((run) => [run.face.name, textOf(run.glyphs)]);
+}
+
+/** Without all that a face holds, which would be told in full where two differ. */
+function glyphsOf(runs: readonly Run[]) {
+  return runs.map(({ face, direction, glyphs }) => ({ face: face.index, direction, glyphs }));
 }
 
 async function refusedIn(text: string): Promise<CoverError> {
@@ -199,5 +207,24 @@ describe('what is left away to be faster', () => {
       }),
       { numRuns: 5000 },
     );
+  });
+
+  it('does not change a word: what the fonts of every sheet can set is set alike beside other scripts', async () => {
+    const { types } = parts;
+    const units = fc.constantFrom(...'AVTo fi1234567890.,°²×\u00a0éŁßЖщΩή\u0301م১한');
+    for (const { name } of scriptNames) {
+      const { faces, packs, bidi, shape, width } = await types.typeFor([name]);
+      const alone = typeFrom(faces, { packs, bidi, usual: null });
+      fc.assert(
+        fc.property(
+          fc.string({ unit: units, maxLength: 12 }),
+          fc.constantFrom('text', 'heavy'),
+          (text, weight) => {
+            expect(glyphsOf(shape(text, weight))).toEqual(glyphsOf(alone.shape(text, weight)));
+            expect(width(text, weight, 11)).toBe(alone.width(text, weight, 11));
+          },
+        ),
+      );
+    }
   });
 });

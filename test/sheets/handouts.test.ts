@@ -7,7 +7,9 @@ import { overflows } from '../../src/paper/overflows.ts';
 import type { Page } from '../../src/paper/page.ts';
 import type { Filled } from '../../src/paper/stencil.ts';
 import { tagPage } from '../../src/paper/tags.ts';
+import { handoutKinds } from '../../src/sheets/handouts/handoutKinds.ts';
 import { handoutDesk } from '../../src/sheets/handouts/handoutPages.ts';
+import { givenContainers, handoutShape, handoutTasks } from '../../src/sheets/handouts/handoutTasks.ts';
 import { handoutWorksheet } from '../../src/sheets/handouts/handoutWorksheet.ts';
 import { workshopStack } from '../../src/sheets/handouts/workshopStack.ts';
 import { lint } from '../pdfLint/lint.ts';
@@ -118,6 +120,34 @@ describe('a layout that many share', () => {
   }, 120_000);
 });
 
+describe('the kinds of worksheets', () => {
+  test('read the numbers of all that have the same tasks as those tasks have them', () => {
+    let [kinds, sheets] = [new Set<string>(), 0];
+    for (const level of levels) {
+      const kindOf = handoutKinds();
+      const everybody = Array.from({ length: 150 }, (_, at) => `Person ${at}`);
+      const desk = deskFor(everybody, { level }, ['', ...several]);
+      for (const at of everybody.keys()) {
+        const input = desk.handoutOf(at);
+        const { shape, values } = kindOf(input);
+        const { name, team } = input;
+        const { number = '', typed, ...numbers } = values('key');
+        expect({ name, team, ...numbers }).toEqual({ name, team, ...textsOf(input, 'key') });
+        expect([number === '', typed]).toEqual([false, input.typed ?? undefined]);
+        expect(Object.keys(values('blank'))).toEqual(
+          expect.arrayContaining(Object.keys(textsOf(input, 'blank'))),
+        );
+        for (const slot of openSlots(input)) expect(values('blank')[slot]).toBeUndefined();
+        expect(shape).toBe(handoutShape(input));
+        kinds = kinds.add(shape);
+        sheets += 1;
+      }
+    }
+    expect(kinds.size).toBeGreaterThan(3 * cells.length);
+    expect(kinds.size).toBeLessThan(sheets / 5);
+  });
+});
+
 describe('an answer key', () => {
   test('has the numbers that the plan of the same containers has, every one of them', async () => {
     let compared = 0;
@@ -156,6 +186,28 @@ describe('an answer key', () => {
       expect(readSheetNumber(number)).toMatchObject({ level: 'secondary', seed: 417 });
   }, 60_000);
 });
+
+type Input = ReturnType<ReturnType<typeof deskFor>['handoutOf']>;
+
+function numbersOf(input: Input) {
+  return handoutTasks(input).flatMap(({ lines }) =>
+    lines.flatMap(({ groups, result }) => [
+      ...groups.flat().flatMap((part) => (part.kind === 'number' ? [part] : [])),
+      result,
+    ]),
+  );
+}
+
+function openSlots(input: Input): readonly string[] {
+  return numbersOf(input).flatMap(({ is, slot }) => (is === 'open' ? [slot] : []));
+}
+
+/** What the tasks themselves say in their slots. */
+function textsOf(input: Input, view: 'blank' | 'key'): Readonly<Record<string, string>> {
+  const given = givenContainers(input).flatMap(({ measures }) => measures);
+  const shown = numbersOf(input).filter(({ is }) => is === 'told' || (is === 'open' && view === 'key'));
+  return Object.fromEntries([...given, ...shown].map(({ slot, text }) => [slot, text]));
+}
 
 /** Every number within the tasks that stands in no slot. */
 function fixedNumbers(pages: readonly Page[]): readonly string[] {

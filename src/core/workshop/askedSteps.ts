@@ -54,12 +54,12 @@ export function askedSteps(
     );
     const shown = level === 'primary' ? measures.map(quantityInDecimetres) : measures;
     const so: AskedStep[] = [];
+    const earlier: readonly Earlier[] = [...asked, { key, steps: so }];
     for (const step of namedAlike(ways)) {
       const own = withOneName(step, key, asked);
-      const from: [string, From][] = [];
-      for (const symbol of own.symbols)
-        from.push([symbol.sign, fromOf(symbol, key, [...asked, { key, steps: so }], taken(from))]);
-      so.push({ ...own, from: Object.fromEntries(from) });
+      const from: Record<string, From> = {};
+      for (const symbol of own.symbols) from[symbol.sign] = fromOf(symbol, key, earlier, taken(from));
+      so.push({ ...own, from });
     }
     asked.push({ key, steps: so, measures: shown });
   }
@@ -121,12 +121,12 @@ function measuresOf(key: string, steps: readonly Step[], asked: readonly Asked[]
 const sameAs: Readonly<Record<string, string>> = { bedLength: 'insideLength', bedWidth: 'insideWidth' };
 
 function sameMeasure(of: Quantity, key: string, asked: readonly Asked[]): Quantity | undefined {
+  const term = sameAs[of.term];
+  if (term === undefined) return undefined;
   const here = asked.filter((one) => containerOf(one.key) === containerOf(key));
   return here
     .flatMap(({ measures }) => measures)
-    .find(
-      (one) => one.term === sameAs[of.term] && isEqual(quantityInDecimetres(one), quantityInDecimetres(of)),
-    );
+    .find((one) => one.term === term && isEqual(quantityInDecimetres(one), quantityInDecimetres(of)));
 }
 
 /** Calls a measure what its container was told by. */
@@ -146,8 +146,8 @@ function containerOf(key: string): string {
 type Earlier = Pick<Asked, 'key' | 'steps'>;
 
 /** Figures whose results stand in the step already. */
-function taken(from: readonly (readonly [string, From])[]): ReadonlySet<string> {
-  return new Set(from.flatMap(([, one]) => (one.is === 'result' ? [one.key] : [])));
+function taken(from: Readonly<Record<string, From>>): ReadonlySet<string> {
+  return new Set(Object.values(from).flatMap((one) => (one.is === 'result' ? [one.key] : [])));
 }
 
 /** Of equal beds each is meant once, so that the sum of three beds does not name the first one three times. */

@@ -1,7 +1,8 @@
 /** One line of a worksheet: a step in words, numbers that are told, and blanks, with what holds together on paper. */
+import type { Quantity } from '../../core/plan/figure.ts';
 import type { AskedStep, From } from '../../core/workshop/askedSteps.ts';
 import { amount, precise, roughly } from '../../wording/quantity.ts';
-import { numberPart, type StepPart, stepParts } from '../../wording/step.ts';
+import { quantityText, type StepPart, stepParts } from '../../wording/step.ts';
 import { type HandoutInput, handoutWords } from './handout.ts';
 
 export type NumberIn = {
@@ -16,6 +17,8 @@ export type NumberIn = {
   /** open: a blank, on the key an answer. told: printed, for everybody another. fixed: the same wherever the line is. */
   readonly is: 'open' | 'told' | 'fixed';
   readonly slot: string;
+  /** In the formula of its step. */
+  readonly sign: string;
 };
 export type PartIn = NumberIn | { readonly kind: 'word'; readonly text: string };
 
@@ -38,19 +41,21 @@ export function handoutLine(input: HandoutInput, { key, step, at, digits }: Of):
   const own = parts.map((part, i): PartIn => {
     if (part.kind === 'word') return part;
     const from = step.from[part.sign] ?? { is: 'told' };
+    const symbol = step.symbols.find(({ sign }) => sign === part.sign);
     return withUnit(input, {
-      ...asKnown(part, step),
+      ...part,
+      text: symbol === undefined ? part.text : symbolText(symbol, digits),
       name: nameOf(input, part, from),
       is: isOf(part, from),
       slot: slot(i + 1),
     });
   });
   const hint = hintOf(input, key, step);
-  const last: NumberPart = step.gives.term === 'turnover' ? rough(result, step.gives.value) : result;
   return {
     groups: hint === null ? together(squared(own)) : [[{ kind: 'word', text: hint }]],
     result: withUnit(input, {
-      ...last,
+      ...result,
+      text: resultText(step, digits),
       name: at === 'last' ? '' : termName(input, result.term),
       is: step.way === 'given' ? 'told' : 'open',
       slot: slot('result'),
@@ -71,24 +76,28 @@ function nameOf(input: HandoutInput, part: NumberPart, from: From): string {
   return from.is === 'told' ? part.name : termName(input, part.term);
 }
 
-/** Limits on fish are told to children only, and are others for everybody. */
+/** Limits on fish are told to children only. */
 function isOf(part: NumberPart, from: From): NumberIn['is'] {
   if (from.is !== 'told') return 'open';
-  return part.term.startsWith('fishBy') ? 'told' : 'fixed';
+  return isFixed(part.term) ? 'fixed' : 'told';
+}
+
+/** Whether a number that is told is the same for everybody. */
+export function isFixed(term: string): boolean {
+  return !term.startsWith('fishBy') && term !== 'pumpFlow';
 }
 
 const flowDigits = 3;
 
-/** What a pump gives is worked out from its curve, and is not known to the litre. */
-function asKnown(part: NumberPart, { symbols }: AskedStep): NumberPart {
-  const flow = symbols.find(({ sign, term }) => sign === part.sign && term === 'pumpFlow');
-  if (flow === undefined) return part;
-  return numberPart({ ...flow, value: roughly(flow.value, flowDigits) }, part.name, flowDigits);
+/** A number of a step; what a pump gives is worked out from its curve, and is not known to the litre. */
+export function symbolText(of: Quantity, digits: number): string {
+  if (of.term !== 'pumpFlow') return quantityText(of, digits);
+  return quantityText({ ...of, value: roughly(of.value, flowDigits) }, flowDigits);
 }
 
 /** Pumps are not known as well as tapes: two digits say enough. */
-function rough(part: NumberPart, value: number): NumberPart {
-  return { ...part, text: precise(value, 2) };
+export function resultText({ gives }: AskedStep, digits: number): string {
+  return gives.term === 'turnover' ? precise(gives.value, 2) : quantityText(gives, digits);
 }
 
 const counted = { fishBy: 'fish', fishPlanned: 'fish', places: 'plants', turnover: 'turnover' } as const;
@@ -96,7 +105,7 @@ const counted = { fishBy: 'fish', fishPlanned: 'fish', places: 'plants', turnove
 type Bare = NumberPart & Pick<NumberIn, 'is' | 'slot'>;
 
 /** What is counted has a word behind it, where the core has no unit. */
-function withUnit(input: HandoutInput, { term, sign: _, ...part }: Bare): NumberIn {
+function withUnit(input: HandoutInput, { term, ...part }: Bare): NumberIn {
   const of = Object.entries(counted).find(([start]) => part.unit === '' && term.startsWith(start));
   if (of === undefined) return { ...part, behind: '' };
   const word = handoutWords(input, `counted.${of[1]}`);
@@ -104,7 +113,7 @@ function withUnit(input: HandoutInput, { term, sign: _, ...part }: Bare): Number
 }
 
 /** What stands instead of a sum: the rule, or why the number is told. */
-function hintOf(input: HandoutInput, key: string, step: AskedStep): string | null {
+export function hintOf(input: HandoutInput, key: string, step: AskedStep): string | null {
   if (step.way === 'worked') return null;
   if (step.way === 'given')
     return handoutWords(input, key.endsWith('.placesSquare') ? 'hints.drawn' : 'hints.given');

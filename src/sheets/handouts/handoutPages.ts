@@ -3,7 +3,8 @@ import type { Page } from '../../paper/page.ts';
 import type { Press } from '../../paper/press.ts';
 import type { Filled, Stencil } from '../../paper/stencil.ts';
 import type { HandoutInput, HandoutView } from './handout.ts';
-import { handoutShape, handoutValues, sampleOf } from './handoutTasks.ts';
+import { handoutKinds } from './handoutKinds.ts';
+import { sampleOf } from './handoutTasks.ts';
 import { handoutWorksheet } from './handoutWorksheet.ts';
 
 /** Gives the pages of one view of somebody's worksheet. */
@@ -12,8 +13,8 @@ export type HandoutDesk = (input: HandoutInput, view: HandoutView) => Promise<re
 /** Longer names than take so many lines are rare: each gets a layout of its own. */
 const mostLines = 3;
 
-/** More kinds than this and the oldest is laid out anew. */
-const mostKept = 64;
+/** More shapes than this and the oldest is laid out anew. */
+const mostKept = 32;
 
 /** Where sheets that were laid out for everybody are kept from one run to the next. */
 export type LayoutShelf = {
@@ -27,7 +28,18 @@ export function handoutDesk(
   press: Pick<Press, 'layOutAnew' | 'stencilOf' | 'fill' | 'asLaidOut'>,
   shelf: LayoutShelf | null = null,
 ): HandoutDesk {
-  const kept = new Map<string, readonly Stencil[]>();
+  const shapes = new Map<string, Map<string, readonly Stencil[]>>();
+  /** By the view and by how many lines the name takes. */
+  const layoutsOf = (shape: string): Map<string, readonly Stencil[]> => {
+    const known = shapes.get(shape);
+    if (known !== undefined) return known;
+    const [oldest] = shapes.keys();
+    if (shapes.size >= mostKept && oldest !== undefined) shapes.delete(oldest);
+    const made = new Map<string, readonly Stencil[]>();
+    shapes.set(shape, made);
+    return made;
+  };
+  const kindOf = handoutKinds();
   const laidOut = async (input: HandoutInput, view: HandoutView): Promise<readonly Page[]> => {
     const pages: Page[] = [];
     for await (const page of handoutWorksheet(input, view, press.layOutAnew)) pages.push(page);
@@ -39,15 +51,16 @@ export function handoutDesk(
     view: HandoutView,
     lines: number,
   ): Promise<readonly Stencil[]> => {
-    const shape = `${lines} ${handoutShape(input, view)}`;
-    const known = kept.get(shape);
+    const { shape: ofKind } = kindOf(input);
+    const kept = layoutsOf(ofKind);
+    const own = `${lines} ${view}`;
+    const known = kept.get(own);
     if (known !== undefined) return known;
-    const [oldest] = kept.keys();
-    if (kept.size >= mostKept && oldest !== undefined) kept.delete(oldest);
+    const shape = `${own} ${ofKind}`;
     const pages = (await shelf?.kept(shape)) ?? (await laidOut(sampleOf(input, lines), view));
     await shelf?.keep(shape, pages);
     const made = pages.map(press.stencilOf);
-    kept.set(shape, made);
+    kept.set(own, made);
     return made;
   };
   /** Null where something has no room on one of its pages. */
@@ -56,9 +69,10 @@ export function handoutDesk(
     view: HandoutView,
     lines: number,
   ): Promise<readonly Filled[] | null> => {
+    const values = kindOf(input).values(view);
     const filled: Filled[] = [];
     for (const stencil of await stencilsFor(input, view, lines)) {
-      const page = await press.fill(stencil, handoutValues(input, view));
+      const page = await press.fill(stencil, values);
       if (page === null) return null;
       filled.push(page);
     }

@@ -1,9 +1,9 @@
-/** The tasks of a worksheet for one level, and every text in it that is not the same for everybody. */
+/** The tasks of a worksheet for one level, and the same with nobody's numbers in them. */
 import type { Asked } from '../../core/workshop/askedSteps.ts';
 import { figureName } from '../../wording/figure.ts';
-import { digitsOf, numberPart } from '../../wording/step.ts';
-import { type HandoutInput, type HandoutView, handoutWords } from './handout.ts';
-import { handoutLine, type LineIn, type NumberIn, type PartIn } from './handoutLine.ts';
+import { digitsOf, quantityText } from '../../wording/step.ts';
+import { type HandoutInput, handoutWords } from './handout.ts';
+import { handoutLine, type LineIn, type PartIn } from './handoutLine.ts';
 
 export type HandoutTask = { readonly key: string; readonly title: string; readonly lines: readonly LineIn[] };
 
@@ -35,15 +35,20 @@ export function givenContainers(input: HandoutInput): readonly GivenContainer[] 
 }
 
 function madeOf(input: HandoutInput): Work {
-  const steps = input.asked.flatMap((one) => one.steps);
-  const digits = Math.max(...steps.map((step) => digitsOf(step, fewestDigits)));
-  const tasks = input.asked.map(({ key, steps: own }): HandoutTask => {
-    const lines = own.map((step, i) =>
-      handoutLine(input, { key, step, at: i + 1 === own.length ? 'last' : 'inside', digits }),
+  const digits = sheetDigits(input);
+  const tasks = input.asked.map(({ key, steps }): HandoutTask => {
+    const lines = steps.map((step, i) =>
+      handoutLine(input, { key, step, at: i + 1 === steps.length ? 'last' : 'inside', digits }),
     );
     return { key, title: figureName(key, input.system.beds.length, input.words.catalogue), lines };
   });
   return { tasks, containers: containersOf(input, digits) };
+}
+
+/** Of all numbers on the sheet, so that a number is the same wherever it stands. */
+export function sheetDigits({ asked }: HandoutInput): number {
+  const all = asked.flatMap(({ steps }) => steps);
+  return Math.max(...all.map((step) => digitsOf(step, fewestDigits)));
 }
 
 /** Tank and beds, each with all measures that any of its tasks wants. */
@@ -53,11 +58,15 @@ function containersOf(input: HandoutInput, digits: number): readonly GivenContai
     const of = containerName(input, asked);
     const measures = asked.measures.map((one, i): Given => {
       const name = input.words.terms[one.term]?.name ?? one.term;
-      return { slot: `given-${asked.key}-${i}`, name, text: numberPart(one, name, digits).text };
+      return { slot: givenSlot(asked.key, i), name, text: quantityText(one, digits) };
     });
     if (measures.length > 0) found.set(of, [...(found.get(of) ?? []), ...measures]);
   }
   return [...found].map(([of, measures]) => ({ of, measures }));
+}
+
+export function givenSlot(key: string, at: number): string {
+  return `given-${key}-${at}`;
 }
 
 function containerName(input: HandoutInput, { key }: Asked): string {
@@ -94,25 +103,6 @@ function withSample(part: PartIn): PartIn {
   return part.kind === 'number' && part.is !== 'fixed' ? { ...part, text: sample } : part;
 }
 
-/** All texts that differ from person to person, by their slots. */
-export function handoutValues(input: HandoutInput, view: HandoutView): Readonly<Record<string, string>> {
-  const values: Record<string, string> = { name: input.name, team: input.team, number: numberText(input) };
-  if (input.typed !== null) values['typed'] = input.typed;
-  for (const { measures } of givenContainers(input))
-    for (const { slot, text } of measures) values[slot] = text;
-  for (const { slot, is, text } of numbersOf(input))
-    if (is === 'told' || (is === 'open' && view === 'key')) values[slot] = text;
-  return values;
-}
-
-function numbersOf(input: HandoutInput): readonly NumberIn[] {
-  const all = handoutTasks(input).flatMap(({ lines }) => lines);
-  return all.flatMap(({ groups, result }) => [
-    ...groups.flat().filter((part) => part.kind === 'number'),
-    result,
-  ]);
-}
-
 export function numberText(input: HandoutInput): string {
   return input.number ?? handoutWords(input, 'ownContainers');
 }
@@ -120,17 +110,16 @@ export function numberText(input: HandoutInput): string {
 /**
  * What a laid-out worksheet depends on beside the texts of its slots: two with the same shape can share one layout.
  */
-export function handoutShape(input: HandoutInput, view: HandoutView): string {
-  const { session, paper, units } = input;
-  const shape = shapes.get(input.asked) ?? shapeOf(input);
-  shapes.set(input.asked, shape);
-  return `${view} ${paper} ${units} ${JSON.stringify(session)} ${shape}`;
-}
-
-/** Both views of a worksheet ask for it, and each once for every further line of the name. */
-const shapes = new WeakMap<HandoutInput['asked'], string>();
-
-function shapeOf(input: HandoutInput): string {
+export function handoutShape(input: HandoutInput): string {
+  const { session, paper, units, shared } = input;
   const empty = sampleOf(input, 1);
-  return JSON.stringify([input.shared, empty.typed, handoutTasks(empty), givenContainers(empty)]);
+  return JSON.stringify([
+    session,
+    paper,
+    units,
+    shared,
+    empty.typed,
+    handoutTasks(empty),
+    givenContainers(empty),
+  ]);
 }
