@@ -44,7 +44,7 @@ export async function browserPress(): Promise<Press> {
     },
     uncovered: async (texts) => (await import('./uncovered.ts')).uncoveredIn(texts, types),
     stencilOf,
-    fill: (stencil, values) => fillStencil(stencil, values, types),
+    fill: (stencil, values, pictures) => fillStencil(stencil, { values, pictures }, types),
     asLaidOut: (page) => asLaidOut(page, types.typeOf(page)),
     toStackPdf: async function* (stack) {
       const { toStackPdf } = await import('./toStackPdf.ts');

@@ -83,7 +83,7 @@ export async function nodePress(): Promise<Press> {
     },
     uncovered: (texts) => uncoveredIn(texts, types),
     stencilOf,
-    fill: (stencil, values) => fillStencil(stencil, values, types),
+    fill: (stencil, values, pictures) => fillStencil(stencil, { values, pictures }, types),
     asLaidOut: (page) => asLaidOut(page, types.typeOf(page)),
     toStackPdf: (stack) => toStackPdf(stack, types, pdfFile(deflate)),
     toZip: zipOf,

@@ -3,7 +3,7 @@ import type { Uncovered } from './cover.ts';
 import type { Outlines } from './outlines.ts';
 import type { Page } from './page.ts';
 import type { Attachment, Print } from './print.ts';
-import type { Filled, Stencil, Values } from './stencil.ts';
+import type { Filled, Pictures, Stencil, Values } from './stencil.ts';
 import type { Picture } from './toPng.ts';
 import type { Stack } from './toStackPdf.ts';
 import type { ZipEntry } from './zip.ts';
@@ -19,8 +19,8 @@ export type Press = {
   readonly uncovered: (texts: readonly string[]) => Promise<readonly Uncovered[]>;
   /** The slots of a laid-out page. */
   readonly stencilOf: (page: Page) => Stencil;
-  /** Other words in the slots of a sheet; null where one has no room there. */
-  readonly fill: (stencil: Stencil, values: Values) => Promise<Filled | null>;
+  /** Other words in the slots of a sheet, and other drawings in its figures; null where one has no room there. */
+  readonly fill: (stencil: Stencil, values: Values, pictures?: Pictures) => Promise<Filled | null>;
   /** A page as it is, to stand among filled ones. */
   readonly asLaidOut: (page: Page) => Filled;
   /** Many prints of few sheets in one PDF, piece by piece. */

@@ -31,8 +31,8 @@ export type StackTags = {
 };
 
 /** Marks and parts of a sheet, its slots apart from what stands around them, so that they can be drawn by themselves. */
-export function stackTags({ page, slots }: Stencil, file: PdfFile): StackTags {
-  const slotNodes = new Set([...slots.values()].flat().map(({ node }) => node));
+export function stackTags({ page, slots, pictures }: Stencil, file: PdfFile): StackTags {
+  const slotNodes = new Set([...slots.values(), ...pictures.values()].flat().map(({ node }) => node));
   const tagged = tagPage(page, 'printed');
   const marks: (number | null)[] = [];
   const owners: Tag[] = [];

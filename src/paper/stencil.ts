@@ -3,8 +3,9 @@
  * thousand times the same sheet: laying each out would take hundreds of times as long as setting a few words.
  */
 import { mixesDirections } from './direction.ts';
+import { changedContent } from './enlarge.ts';
 import { thousandth } from './measures.ts';
-import type { Box, Page, Words } from './page.ts';
+import type { Box, Item, Page, Words } from './page.ts';
 import type { Piece } from './readSvg.ts';
 import type { Type } from './type.ts';
 import type { TypeCase } from './typeCase.ts';
@@ -13,20 +14,26 @@ import { joinWords } from './words.ts';
 /** Where words can be exchanged (`data-slot`): the lines that stand there as a sample, and the box they must stay in. */
 export type Slot = { readonly node: number; readonly lines: readonly Words[]; readonly box: Box };
 
+/** A figure that can be exchanged, with a line in it as a sample. */
+export type PictureSlot = Pick<Slot, 'node' | 'box'>;
+
 export type Stencil = {
   readonly page: Page;
   /** By their names; the same words may stand in several places. */
   readonly slots: ReadonlyMap<string, readonly Slot[]>;
+  readonly pictures: ReadonlyMap<string, PictureSlot>;
 };
 
 /** What is written into the slots of a sheet, by their names. */
 export type Values = Readonly<Record<string, string>>;
+/** What is drawn into its figures: each laid out by itself, on a sheet as large as the figure's box. */
+export type Pictures = Readonly<Record<string, Page>>;
 
-/** A sheet with other words in its slots. */
+/** A sheet with other words in its slots, and other drawings in its figures. */
 export type Filled = {
   readonly stencil: Stencil;
-  readonly words: readonly Words[];
-  /** What those words are set in. */
+  readonly items: readonly Item[];
+  /** What their words are set in. */
   readonly type: Type;
 };
 
@@ -39,8 +46,13 @@ const slack_pt = 0.05;
  */
 export function stencilOf(page: Page): Stencil {
   const slots = new Map<string, Slot[]>();
-  for (const [node, { slot, box }] of page.nodes.entries()) {
+  const pictures = new Map<string, PictureSlot>();
+  for (const [node, { slot, role, box }] of page.nodes.entries()) {
     if (slot === null) continue;
+    if (role === 'Figure') {
+      pictures.set(slot, { node, box });
+      continue;
+    }
     const words = page.items.filter((item) => item.kind === 'words' && item.node === node) as Words[];
     const lines = words.filter((one, at) => one.baseline_pt !== words[at - 1]?.baseline_pt);
     if (lines.length === 0) throw new Error(`The slot "${slot}" has no sample in it.`);
@@ -48,23 +60,29 @@ export function stencilOf(page: Page): Stencil {
       throw new Error(`The sample in the slot "${slot}" does not begin at its left edge.`);
     slots.set(slot, [...(slots.get(slot) ?? []), { node, lines, box }]);
   }
-  return { page, slots };
+  return { page, slots, pictures };
 }
 
 /** A sheet that is printed as it was laid out, among others that are filled. */
 export function asLaidOut(page: Page, type: Type): Filled {
-  return { stencil: { page, slots: new Map() }, words: [], type };
+  return { stencil: { page, slots: new Map(), pictures: new Map() }, items: [], type };
 }
 
 /**
  * The sheet with these values; null where one has no room, so that the sheet has to be laid out for it.
  * @throws CoverError naming every character that no font has; Error where a slot got no value
  */
-export async function fillStencil(stencil: Stencil, values: Values, types: TypeCase): Promise<Filled | null> {
+export async function fillStencil(
+  stencil: Stencil,
+  { values, pictures = {} }: { readonly values: Values; readonly pictures?: Pictures | undefined },
+  types: TypeCase,
+): Promise<Filled | null> {
+  const drawn = picturesIn(stencil, pictures);
   const texts = [...stencil.slots.keys()].map((name) => values[name] ?? '');
+  for (const item of drawn) if (item.kind === 'words') texts.push(item.text);
   const type = await types.typeFor(texts);
   type.mustCover(texts);
-  const words: Words[] = [];
+  const items: Item[] = [...drawn];
   for (const [name, slots] of stencil.slots) {
     const value = values[name];
     if (value === undefined) throw new Error(`The slot "${name}" got no value.`);
@@ -74,11 +92,28 @@ export async function fillStencil(stencil: Stencil, values: Values, types: TypeC
       for (const [at, line] of lines.entries())
         for (const one of wordsIn(slot, line, at, stencil.page, type)) {
           if (!isWithin(one, slot.box)) return null;
-          words.push(one);
+          items.push(one);
         }
     }
   }
-  return { stencil, words, type };
+  return { stencil, items, type };
+}
+
+/**
+ * What is drawn into the figures, each at its place.
+ * @throws Error where a figure got no picture
+ */
+function picturesIn(stencil: Stencil, pictures: Pictures): readonly Item[] {
+  return [...stencil.pictures].flatMap(([name, { node, box }]) => {
+    const picture = pictures[name];
+    if (picture === undefined) throw new Error(`The figure "${name}" got no picture.`);
+    const placed = changedContent(picture, { times: 1, right_pt: box.x_pt, down_pt: box.y_pt });
+    return placed.items.map((item): Item => {
+      // They stand in boxes of their own, which a reader shall not run together.
+      const text = item.kind === 'words' ? { text: `${item.text.trimEnd()} ` } : {};
+      return { ...item, ...text, node };
+    });
+  });
 }
 
 type Line = { readonly text: string; readonly width_pt: number };

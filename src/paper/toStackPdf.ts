@@ -5,7 +5,7 @@
  */
 import { PDFContext, PDFHexString, PDFStream } from 'pdf-lib';
 import { checksum } from './md5.ts';
-import type { Words } from './page.ts';
+import type { Item } from './page.ts';
 import { writeInfo, writeMetadata } from './pdfAbout.ts';
 import { type Content, pageContent } from './pdfContent.ts';
 import { type PdfFile, pdfFile } from './pdfFile.ts';
@@ -129,7 +129,8 @@ function masterOf(stencil: Stencil, desk: Desk): Master {
   const { page } = stencil;
   const tags = stackTags(stencil, file);
   const spacedItems = withGaps(page, { ...tags, tags: [], faults: [] }).items;
-  const kept = spacedItems.map(({ node }) => !tags.markOfSlot.has(node));
+  // A line around a slot has no mark, and stays whatever is written there.
+  const kept = spacedItems.map(({ node }, at) => tags.marks[at] === null || !tags.markOfSlot.has(node));
   const items = spacedItems.filter((_, at) => kept[at]);
   const marks = tags.marks.filter((_, at) => kept[at]);
   const content = pageContent(
@@ -146,11 +147,12 @@ function masterOf(stencil: Stencil, desk: Desk): Master {
   return { tags, shared, spaced };
 }
 
-function ownContent({ stencil, words, type }: Filled, { tags, spaced }: Master, desk: Desk) {
-  if (words.length === 0) return { number: null, size: 0 };
-  const items = words.map((one, at): Words => {
-    const endsSlot = words[at + 1]?.node !== one.node;
-    return endsSlot && spaced.has(one.node) ? { ...one, text: `${one.text.trimEnd()} ` } : one;
+function ownContent({ stencil, items: own, type }: Filled, { tags, spaced }: Master, desk: Desk) {
+  if (own.length === 0) return { number: null, size: 0 };
+  const items = own.map((one, at): Item => {
+    const endsSlot = own[at + 1]?.node !== one.node;
+    if (one.kind !== 'words' || !endsSlot || !spaced.has(one.node)) return one;
+    return { ...one, text: `${one.text.trimEnd()} ` };
   });
   const marks = items.map(({ node }) => tags.markOfSlot.get(node) ?? null);
   const content = pageContent(

@@ -10,7 +10,7 @@ import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { deserialize, serialize } from 'node:v8';
 import { handbookFolders, type Shelf } from '../schemas/readContent.ts';
-import type { LayoutShelf } from '../sheets/handouts/handoutPages.ts';
+import type { LayoutShelf } from '../sheets/handouts/sharedLayouts.ts';
 
 type Kept = { readonly handbook: Shelf | null; readonly layouts: LayoutShelf | null };
 

@@ -1,5 +1,5 @@
 import { PDFArray, PDFDict, PDFDocument, PDFName, PDFRawStream, type PDFObject } from 'pdf-lib';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 export type ReadPage = { readonly text: string; readonly width_pt: number; readonly height_pt: number };
 export type ReadPdf = {
@@ -28,6 +28,19 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   const { info } = await document.getMetadata();
   await reading.destroy();
   return { pages, info: info as Record<string, unknown>, attachments };
+}
+
+/** How many paths are painted on each page. */
+export async function paintedOn(bytes: Uint8Array): Promise<readonly number[]> {
+  const reading = getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 });
+  const document = await reading.promise;
+  const found: number[] = [];
+  for (let number = 1; number <= document.numPages; number++) {
+    const { fnArray } = await (await document.getPage(number)).getOperatorList();
+    found.push(fnArray.filter((of) => of === OPS.constructPath).length);
+  }
+  await reading.destroy();
+  return found;
 }
 
 /** The objects of a PDF, looked at with pdf-lib's parser. */

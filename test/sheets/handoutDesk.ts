@@ -44,9 +44,15 @@ export function deskFor(names: readonly string[], more: object = {}, own: readon
 }
 
 /** The page as it is printed: what everybody has, and this person's words. */
-export function printed({ stencil, words: own }: Filled): Page {
+export function printed({ stencil, items: own }: Filled): Page {
+  const pictures = new Set([...stencil.pictures.values()].map(({ node }) => node));
   const slots = new Set([...stencil.slots.values()].flat().map(({ node }) => node));
-  return { ...stencil.page, items: [...stencil.page.items.filter(({ node }) => !slots.has(node)), ...own] };
+  const shared = stencil.page.items.filter(
+    ({ kind, node }) => !pictures.has(node) && !(kind === 'words' && slots.has(node)),
+  );
+  // In the order in which it is read.
+  const items = [...shared, ...own].sort((one, other) => one.node - other.node);
+  return { ...stencil.page, items };
 }
 
 type Desk = ReturnType<typeof deskFor>;

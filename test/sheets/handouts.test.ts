@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Figure } from '../../src/core/plan/figure.ts';
 import { planOf } from '../../src/core/plan/planOf.ts';
 import { type Level, levels } from '../../src/core/workshop/exercise.ts';
 import { readSheetNumber } from '../../src/core/workshop/sheetNumber.ts';
@@ -12,11 +13,12 @@ import { handoutDesk } from '../../src/sheets/handouts/handoutPages.ts';
 import { givenContainers, handoutShape, handoutTasks } from '../../src/sheets/handouts/handoutTasks.ts';
 import { handoutWorksheet } from '../../src/sheets/handouts/handoutWorksheet.ts';
 import { workshopStack } from '../../src/sheets/handouts/workshopStack.ts';
+import { figureValue } from '../../src/wording/figure.ts';
 import { lint } from '../pdfLint/lint.ts';
 import { readPdf } from '../paper/readPdf.ts';
 import { scriptNames } from '../paper/scriptNames.ts';
 import { cells, deskFor, isPrinted, printed, printedResults, printedSlots } from './handoutDesk.ts';
-import { faultsOf, press } from './laidOut.ts';
+import { faultsOf, press, words } from './laidOut.ts';
 
 async function allPages(kind: 'everything' | 'answers', desk: ReturnType<typeof deskFor>) {
   const pages: Page[] = [];
@@ -92,7 +94,7 @@ describe('every handout', () => {
 
 describe('a layout that many share', () => {
   const own = (pages: readonly Filled[]) =>
-    pages.map(({ stencil, words: set }) => ({ items: stencil.page.items, set }));
+    pages.map(({ stencil, items }) => ({ shared: stencil.page.items, items }));
 
   test('is the same whoever is printed first, and where it was kept from an earlier print', async () => {
     const kept = new Map<string, readonly Page[]>();
@@ -129,7 +131,7 @@ describe('the kinds of worksheets', () => {
       const desk = deskFor(everybody, { level }, ['', ...several]);
       for (const at of everybody.keys()) {
         const input = desk.handoutOf(at);
-        const { shape, values } = kindOf(input);
+        const { shapes, values } = kindOf(input);
         const { name, team } = input;
         const { number = '', typed, ...numbers } = values('key');
         expect({ name, team, ...numbers }).toEqual({ name, team, ...textsOf(input, 'key') });
@@ -138,8 +140,8 @@ describe('the kinds of worksheets', () => {
           expect.arrayContaining(Object.keys(textsOf(input, 'blank'))),
         );
         for (const slot of openSlots(input)) expect(values('blank')[slot]).toBeUndefined();
-        expect(shape).toBe(handoutShape(input));
-        kinds = kinds.add(shape);
+        expect(shapes).toEqual({ blank: `blank ${handoutShape(input)}`, key: `key ${handoutShape(input)}` });
+        kinds = kinds.add(shapes.key);
         sheets += 1;
       }
     }
@@ -147,6 +149,68 @@ describe('the kinds of worksheets', () => {
     expect(kinds.size).toBeLessThan(sheets / 5);
   });
 });
+
+describe('a plan to take home', () => {
+  const slotsOf = (page: Page): ReadonlyMap<string, string> =>
+    new Map(page.nodes.flatMap(({ slot }, node) => (slot === null ? [] : [[slot, wordsAt(page, node)]])));
+
+  test('has the figures of the plan and a drawing of its own, on a page that all others share', async () => {
+    const { catalogue } = words;
+    const stencils = new Set<unknown>();
+    for (const level of levels) {
+      const desk = classOf(level);
+      for (const at of several.keys()) {
+        const [filled, ...more] = await desk.plans(desk.handoutOf(at));
+        if (filled === undefined) throw new Error(`${several[at]} has no plan`);
+        stencils.add(filled.stencil);
+        const page = printed(filled);
+        expect([more, faultsOf(page), overflows(page)], several[at]).toEqual([[], [], []]);
+        const { figures } = planOf(desk.people[at]?.system as never);
+        const slots = [...slotsOf(page)].filter(([slot]) => slot.startsWith('plan-'));
+        expect(slots.length).toBeGreaterThan(5);
+        for (const [slot, text] of slots) {
+          const figure = figures[slot.slice('plan-'.length)] as Figure;
+          expect(text, `${slot} of ${several[at]}`).toBe(figureValue(figure, catalogue, 'metric'));
+        }
+        expect(slotsOf(page).get('drawing')).toContain(
+          figureValue(figures['tankFull_L'] as Figure, catalogue, 'metric'),
+        );
+      }
+    }
+    // Only who has other figures has another page.
+    expect(stencils.size).toBeLessThan(2 * several.length);
+  }, 120_000);
+
+  test('has room for every name, and loses nothing of it', async () => {
+    const long = (count: number): string =>
+      Array.from({ length: count }, (_, at) => `Somebody${at}`).join(' ');
+    const some = [
+      ...names,
+      long(10),
+      long(16),
+      long(25),
+      long(40),
+      '青石巷养鱼种菜一号池 '.repeat(15).trim(),
+    ];
+    for (const sheet of [{ paper: 'A4' }, { paper: 'Letter', units: 'us' }]) {
+      const desk = deskFor(some, { sheet });
+      for (const [at, name] of some.entries()) {
+        const [page] = (await desk.plans(desk.handoutOf(at))).map(printed);
+        if (page === undefined) throw new Error(name);
+        expect([faultsOf(page), overflows(page)], name).toEqual([[], []]);
+        const plain = (text: string): string => [...text.replace(/\s/g, '')].sort().join('');
+        expect(plain(slotsOf(page).get('name') ?? '')).toBe(plain(name));
+      }
+    }
+  }, 120_000);
+});
+
+function wordsAt({ items }: Page, node: number): string {
+  return items
+    .flatMap((item) => (item.kind === 'words' && item.node === node ? [item.text] : []))
+    .join('')
+    .trim();
+}
 
 describe('an answer key', () => {
   test('has the numbers that the plan of the same containers has, every one of them', async () => {

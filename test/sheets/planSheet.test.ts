@@ -1,18 +1,15 @@
 /** What stands on the plans that people take home, read off their pages. */
 import { expect, test } from 'vitest';
 import { levels } from '../../src/core/workshop/exercise.ts';
-import type { Page } from '../../src/paper/page.ts';
 import { handoutTasks } from '../../src/sheets/handouts/handoutTasks.ts';
-import { planSheet } from '../../src/sheets/handouts/planSheet.tsx';
-import { deskFor, systemIds } from './handoutDesk.ts';
-import { faultsOf, press, textOf } from './laidOut.ts';
+import { deskFor, printed, systemIds } from './handoutDesk.ts';
+import { faultsOf, textOf } from './laidOut.ts';
 
 const owners = systemIds.map((id) => `Owner of ${id}`);
 
 async function planOfCell(cell: string, more: object = {}): Promise<string> {
-  const pages: Page[] = [];
   const desk = deskFor(['Ada'], more, [cell]);
-  for await (const page of planSheet(desk.handoutOf(0), press.layOutAnew)) pages.push(page);
+  const pages = (await desk.plans(desk.handoutOf(0))).map(printed);
   expect(pages.flatMap(faultsOf)).toEqual([]);
   expect(pages).toHaveLength(1);
   return pages.map(textOf).join(' ');
@@ -22,13 +19,14 @@ test('every system of the handbook has its plan on one page, with each of its be
   const desk = deskFor(owners, { sheet: { paper: 'Letter', units: 'us' } }, systemIds);
   for (const at of owners.keys()) {
     const input = desk.handoutOf(at);
-    const pages: Page[] = [];
-    for await (const page of planSheet(input, press.layOutAnew)) pages.push(page);
+    const pages = (await desk.plans(input)).map(printed);
     expect(pages.flatMap(faultsOf), owners[at]).toEqual([]);
     const text = pages.map(textOf).join(' ');
     const { length } = input.system.beds;
     for (let bed = 1; length > 1 && bed <= length; bed += 1) {
-      expect(text, owners[at]).toMatch(new RegExp(`Bed ${bed} [\\d.]+( to [\\d.]+)? lb \\d+ plants`));
+      expect(text, owners[at]).toMatch(
+        new RegExp(`Bed ${bed} [\\d.]+ gal \\([\\d.]+ L\\) [\\d.]+( to [\\d.]+)? lb \\d+ plants`),
+      );
       expect(text, owners[at]).toContain(`bed ${bed}: wet media`);
     }
   }

@@ -16,8 +16,10 @@ import {
 } from './classSheet.tsx';
 import { facilitatorSheet } from './facilitatorSheet.tsx';
 import { type HandoutInput, handoutWords, type Session } from './handout.ts';
-import { type HandoutDesk, handoutDesk, type LayoutShelf } from './handoutPages.ts';
+import { type HandoutDesk, handoutDesk } from './handoutPages.ts';
+import type { LayoutShelf } from './sharedLayouts.ts';
 import { nameTags } from './nameTags.tsx';
+import { type PlanDesk, planDesk } from './planDesk.ts';
 import { rotaSheet } from './rotaSheet.tsx';
 import { safetySheet } from './safetySheet.tsx';
 import { signInSheet } from './signInSheet.tsx';
@@ -50,6 +52,7 @@ export type ClassDesk = {
   readonly wanted: ReadonlySet<string>;
   readonly handoutOf: (index: number) => HandoutInput;
   readonly handouts: HandoutDesk;
+  readonly plans: PlanDesk;
   readonly press: Press;
   /** A side that says that it is empty on purpose; the same one every time. */
   readonly emptyBack: () => Promise<Filled>;
@@ -98,7 +101,14 @@ export function classDesk(
     return press.asLaidOut(await press.layOutAnew(side));
   };
   return {
-    ...{ people, input, wanted, press, handouts: handoutDesk(press, layouts) },
+    ...{
+      people,
+      input,
+      wanted,
+      press,
+      handouts: handoutDesk(press, layouts),
+      plans: planDesk(press, layouts),
+    },
     handoutOf: (index) => {
       const person = people[index];
       if (person === undefined) throw new RangeError(`there is no row ${index}`);

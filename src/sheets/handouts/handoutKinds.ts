@@ -10,13 +10,13 @@ import { givenSlot, handoutShape, handoutTasks, numberText, sheetDigits } from '
 
 /** Somebody's worksheet among those of its kind. */
 export type OfKind = {
-  /** Of its layout: several kinds may share one. */
-  readonly shape: string;
+  /** Of its layouts: several kinds may share one. */
+  readonly shapes: Readonly<Record<HandoutView, string>>;
   /** All texts that differ from person to person, by their slots. */
   readonly values: (view: HandoutView) => Readonly<Record<string, string>>;
 };
 
-type Kind = { readonly shape: string; readonly slots: readonly Slot[] };
+type Kind = { readonly shapes: OfKind['shapes']; readonly slots: readonly Slot[] };
 
 /** Where a number stands, and what it says on somebody's sheet. */
 type Slot = {
@@ -41,12 +41,12 @@ export function handoutKinds(): (input: HandoutInput) => OfKind {
 
 function ofKind(input: HandoutInput, kept: Map<string, Kind>): OfKind {
   const digits = sheetDigits(input);
-  const { shape, slots } = kindOf(input, digits, kept);
+  const { shapes, slots } = kindOf(input, digits, kept);
   const textsOn = (on: Slot['on']) =>
     slots.flatMap((slot) => (slot.on === on ? [[slot.name, slot.text(input.asked, digits)] as const] : []));
   const both = { ...whose(input), ...Object.fromEntries(textsOn('both')) };
   return {
-    shape,
+    shapes,
     values: (view) => (view === 'blank' ? both : { ...both, ...Object.fromEntries(textsOn('key')) }),
   };
 }
@@ -57,7 +57,9 @@ function kindOf(input: HandoutInput, digits: number, kept: Map<string, Kind>): K
   if (known !== undefined) return known;
   const [oldest] = kept.keys();
   if (kept.size >= mostKept && oldest !== undefined) kept.delete(oldest);
-  const made = { shape: handoutShape(input), slots: slotsOf(input) };
+  const shape = handoutShape(input);
+  const shapes = { blank: `blank ${shape}`, key: `key ${shape}` };
+  const made = { shapes, slots: slotsOf(input) };
   kept.set(pattern, made);
   return made;
 }

@@ -76,14 +76,13 @@ function containerName(input: HandoutInput, { key }: Asked): string {
 }
 
 /** Stands in the slots while a sheet is laid out for everybody; nobody's sheet shows it. */
-const sample = 'A';
+export const sample = 'A';
 
 /**
  * The same worksheet with nothing of anybody's in it, for a layout that all with its shape can share.
  * @param lines how many of them the name takes
  */
 export function sampleOf(input: HandoutInput, lines: number): HandoutInput {
-  const name = Array.from({ length: lines }, () => sample).join('\n');
   const { tasks, containers } = workOf(input);
   const asked = [...input.asked];
   known.set(asked, {
@@ -92,7 +91,13 @@ export function sampleOf(input: HandoutInput, lines: number): HandoutInput {
       return { of, measures: measures.map((one) => ({ ...one, text: sample })) };
     }),
   });
-  return { ...input, asked, name, team: sample, number: sample, typed: input.typed && sample };
+  return { ...whoseSample(input, lines), asked };
+}
+
+/** Nobody's name, on so many lines, and nobody's team and number. */
+export function whoseSample(input: HandoutInput, lines: number): HandoutInput {
+  const name = Array.from({ length: lines }, () => sample).join('\n');
+  return { ...input, name, team: sample, number: sample, typed: input.typed && sample };
 }
 
 function lineWithSample({ groups, result }: LineIn): LineIn {

@@ -5,7 +5,7 @@ import type { Stack, StackSet } from '../../paper/toStackPdf.ts';
 import type { ClassDesk } from './classDesk.ts';
 import { type ContentsLine, contentsSheet } from './contentsSheet.tsx';
 import { handoutWords } from './handout.ts';
-import { planPages, planSheet } from './planSheet.tsx';
+import { planPages } from './planDesk.ts';
 
 /** everything: the class's sheets, then everybody's; answers: the keys in the same order; one: one person's sheets. */
 export type StackKind = 'everything' | 'answers' | 'one';
@@ -57,9 +57,7 @@ async function pagesOf(desk: ClassDesk, row: number, kind: StackKind): Promise<r
   const input = desk.handoutOf(row);
   if (kind === 'answers') return desk.wanted.has('key') ? desk.handouts(input, 'key') : [];
   const pages = desk.wanted.has('worksheet') ? [...(await desk.handouts(input, 'blank'))] : [];
-  if (!desk.wanted.has('plan')) return pages;
-  for await (const page of planSheet(input, desk.press.layOutAnew)) pages.push(desk.press.asLaidOut(page));
-  return pages;
+  return desk.wanted.has('plan') ? [...pages, ...(await desk.plans(input))] : pages;
 }
 
 /** How many pages somebody's set has, without laying out what is drawn for them alone. */

@@ -61,6 +61,6 @@ export async function plainOf(sets: AsyncIterable<StackSet>, typeOf: (page: Page
   };
   for await (const { pages: some } of sets)
     for (const filled of some)
-      pages.push({ sheet: sheetOf(filled), words: wordsOf(filled.words, filled.type) });
+      pages.push({ sheet: sheetOf(filled), words: wordsOf(filled.items, filled.type) });
   return { width: 595.276, height: 841.89, sheets: plain, pages, fonts };
 }

@@ -1,0 +1,87 @@
+/** Sheets laid out once for all whose layout is the same, with slots, and filled for each of them. */
+import type { Box, Page } from '../../paper/page.ts';
+import type { Press } from '../../paper/press.ts';
+import type { Filled, Pictures, Stencil, Values } from '../../paper/stencil.ts';
+
+/** Somebody's sheet among those with the same layout. */
+export type SharedSheet = {
+  /** All that the layout depends on, beside how many lines the name takes. */
+  readonly shape: string;
+  /** The pages with nobody's values in them, for a name of so many lines. */
+  readonly sample: (lines: number) => Promise<readonly Page[]>;
+  readonly values: Values;
+  /** What is drawn into the figures, each as large as its box. */
+  readonly pictures?: Readonly<Record<string, (box: Box) => Promise<Page>>>;
+  /** The pages laid out for these values alone, where something has no room. */
+  readonly own: () => Promise<readonly Page[]>;
+};
+
+export type SharedLayouts = (sheet: SharedSheet) => Promise<readonly Filled[]>;
+
+/** Where sheets that were laid out for everybody are kept from one run to the next. */
+export type LayoutShelf = {
+  readonly kept: (shape: string) => Promise<readonly Page[] | null>;
+  /** Of what is kept already nothing is done. */
+  readonly keep: (shape: string, pages: readonly Page[]) => Promise<void>;
+};
+
+/** Longer names than take so many lines are rare: each gets a layout of its own. */
+const mostLines = 3;
+
+/** More shapes than this and the oldest is laid out anew. */
+const mostKept = 32;
+
+/** Remembers the sheets that it has laid out. */
+export function sharedLayouts(
+  press: Pick<Press, 'stencilOf' | 'fill' | 'asLaidOut'>,
+  shelf: LayoutShelf | null,
+): SharedLayouts {
+  const shapes = new Map<string, Map<number, readonly Stencil[]>>();
+  /** By how many lines the name takes. */
+  const layoutsOf = (shape: string): Map<number, readonly Stencil[]> => {
+    const known = shapes.get(shape);
+    if (known !== undefined) return known;
+    const [oldest] = shapes.keys();
+    if (shapes.size >= mostKept && oldest !== undefined) shapes.delete(oldest);
+    const made = new Map<number, readonly Stencil[]>();
+    shapes.set(shape, made);
+    return made;
+  };
+  const stencilsFor = async ({ shape, sample }: SharedSheet, lines: number): Promise<readonly Stencil[]> => {
+    const layouts = layoutsOf(shape);
+    const known = layouts.get(lines);
+    if (known !== undefined) return known;
+    const key = `${lines} ${shape}`;
+    const pages = (await shelf?.kept(key)) ?? (await sample(lines));
+    await shelf?.keep(key, pages);
+    const made = pages.map(press.stencilOf);
+    layouts.set(lines, made);
+    return made;
+  };
+  /** Null where something has no room on one of its pages. */
+  const filledFor = async (sheet: SharedSheet, lines: number): Promise<readonly Filled[] | null> => {
+    const filled: Filled[] = [];
+    for (const stencil of await stencilsFor(sheet, lines)) {
+      const page = await press.fill(stencil, sheet.values, await picturesFor(stencil, sheet));
+      if (page === null) return null;
+      filled.push(page);
+    }
+    return filled;
+  };
+  return async (sheet) => {
+    for (let lines = 1; lines <= mostLines; lines += 1) {
+      const filled = await filledFor(sheet, lines);
+      if (filled !== null) return filled;
+    }
+    return (await sheet.own()).map(press.asLaidOut);
+  };
+}
+
+async function picturesFor({ pictures: slots }: Stencil, { pictures = {} }: SharedSheet): Promise<Pictures> {
+  const drawn: Record<string, Page> = {};
+  for (const [name, { box }] of slots) {
+    const picture = await pictures[name]?.(box);
+    if (picture !== undefined) drawn[name] = picture;
+  }
+  return drawn;
+}
