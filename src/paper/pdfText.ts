@@ -21,19 +21,32 @@ const shown = new WeakMap<PdfFonts, WeakMap<readonly Run[], Map<number, ShownTex
 
 /** @param runs shaped text; the same object is shown once */
 export function shownText(runs: readonly Run[], size_pt: number, fonts: PdfFonts): ShownText {
-  const ofFonts = shown.get(fonts) ?? new WeakMap<readonly Run[], Map<number, ShownText>>();
-  shown.set(fonts, ofFonts);
-  const bySize = ofFonts.get(runs) ?? new Map<number, ShownText>();
-  ofFonts.set(runs, bySize);
-  const known = bySize.get(size_pt) ?? {
+  const bySize = sizesOf(runs, fonts);
+  const known = bySize.get(size_pt);
+  if (known !== undefined) return known;
+  const made: ShownText = {
     isSpelled: runs.some(({ direction, glyphs }) => direction === 'ltr' && glyphs.some(isFurther)),
     runs: inReadingOrder(runs, size_pt).map(({ run, after_pt }) => {
       const font = `/${fontName(run.face)} ${pdfNumber(size_pt)} Tf`;
       return { after_pt, commands: [font, ...commandsOf(run, size_pt, fonts)].join('\n') };
     }),
   };
-  bySize.set(size_pt, known);
-  return known;
+  bySize.set(size_pt, made);
+  return made;
+}
+
+function sizesOf(runs: readonly Run[], fonts: PdfFonts): Map<number, ShownText> {
+  let ofFonts = shown.get(fonts);
+  if (ofFonts === undefined) {
+    ofFonts = new WeakMap();
+    shown.set(fonts, ofFonts);
+  }
+  let bySize = ofFonts.get(runs);
+  if (bySize === undefined) {
+    bySize = new Map();
+    ofFonts.set(runs, bySize);
+  }
+  return bySize;
 }
 
 function isFurther(glyph: Glyph): boolean {

@@ -1,4 +1,4 @@
-/** Our own process of the bench: `ours.ts ours|first|prepare COUNT FOLDER`. */
+/** Our own process of the bench: `ours.ts ours|first|plans|prepare COUNT FOLDER`. */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { nodeParts, nodePress } from '../../../src/paper/node.ts';
@@ -15,7 +15,7 @@ const about = { title: 'Worksheets', lang: 'en', date: '2031-05-12' };
 if (kind === 'prepare') await prepared();
 else {
   const press = await nodePress();
-  const sets = await handoutSets(press, count);
+  const sets = await handoutSets(press, count, kind === 'plans' ? 'with' : 'without');
   tell(await written(join(folder, 'ours.pdf'), press.toStackPdf({ ...about, sets })));
 }
 

@@ -32,10 +32,11 @@ function rowOf(at: number): RosterRow {
   return { line: at + 2, name, team: `Team ${at % 90}`, containers: read, notes: '' };
 }
 
-/** A worksheet and its answers for so many people. */
+/** A worksheet and its answers for so many people; a plan to take home too, where that is wanted. */
 export async function handoutSets(
   press: Press,
   count: number,
+  plans: 'with' | 'without' = 'without',
 ): Promise<AsyncGenerator<StackSet, void, void>> {
   const { handbook, layouts } = keptFor('content');
   const { content } = await readContent('content', { shelf: handbook, without: ['turnovers'] });
@@ -52,6 +53,7 @@ export async function handoutSets(
     for (const [at, person] of people.entries()) {
       const input = desk.handoutOf(at);
       const pages = [...(await desk.handouts(input, 'blank')), ...(await desk.handouts(input, 'key'))];
+      if (plans === 'with') pages.push(...(await desk.plans(input)));
       yield { title: person.name, pages };
     }
   }

@@ -2,7 +2,8 @@
  * Handouts of 1, 100, 1,000 and 5,000 people, a worksheet and its answers for each, as whole processes side by side:
  * ours, the floor (the same tagged objects written without any layout), and with `--peers` others that draw the same
  * words and lines, which for them are laid out already. They are fetched into a temporary folder. `--most N` ends sooner.
- * All are compiled beforehand, and ours has kept the handbook and its layouts; `first` is ours with all that still to do.
+ * All are compiled beforehand, and ours has kept the handbook and its layouts; `first` is ours with all that still to do,
+ * and `plans` is ours with a plan to take home besides, whose drawing is everybody's own.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
@@ -33,7 +34,7 @@ const kept = 'node_modules/.cache/bedfirst';
 
 type Measured = { readonly seconds: number; readonly bytes: number; readonly memory_MB: number };
 
-const kinds = ['ours', 'floor', ...(told.peers ? fetched() : [])];
+const kinds = ['ours', 'plans', 'floor', ...(told.peers ? fetched() : [])];
 for (const count of [1, 100, 1_000, 5_000].filter((some) => some <= Number(told.most))) compare(count);
 rmSync(folder, { recursive: true });
 
@@ -69,7 +70,7 @@ function compare(count: number): void {
   const ours = rows.find(({ kind }) => kind === 'ours');
   for (const { kind, seconds, bytes, memory_MB } of rows) {
     const ratio = (seconds / (ours?.seconds ?? 1)).toFixed(2).padStart(6);
-    const perPage = Math.round(bytes / (2 * count));
+    const perPage = Math.round(bytes / ((kind === 'plans' ? 3 : 2) * count));
     process.stdout.write(
       `  ${kind.padEnd(10)} ${seconds.toFixed(2).padStart(7)} s  ${ratio} × ours  ${String(memory_MB).padStart(5)} MB  ${String(perPage).padStart(6)} bytes a page\n`,
     );
@@ -101,5 +102,5 @@ function run(kind: string, count: number): Measured | null {
 /** Each loads what it needs and no more. */
 function fileOf(kind: string): 'ours' | 'floor' | 'peer' {
   if (kind === 'floor') return 'floor';
-  return ['ours', 'first', 'prepare'].includes(kind) ? 'ours' : 'peer';
+  return ['ours', 'first', 'plans', 'prepare'].includes(kind) ? 'ours' : 'peer';
 }
