@@ -2,6 +2,7 @@
 import type { JSXNode } from 'satori/jsx';
 import { mm, pointsPerUnit } from '../../paper/measures.ts';
 import { overflows } from '../../paper/overflows.ts';
+import type { Page } from '../../paper/page.ts';
 import type { Press } from '../../paper/press.ts';
 import type { Filled } from '../../paper/stencil.ts';
 import type { HandoutInput } from './handout.ts';
@@ -27,12 +28,19 @@ export function planDesk(
   shelf: LayoutShelf | null = null,
 ): PlanDesk {
   const shared = sharedLayouts(press, shelf);
-  const laidOut = async (input: HandoutInput, planned: Planned, drawing: (height: number) => JSXNode) => {
-    for (const height of drawings) {
-      const page = await press.layOutAnew(planPage(input, planned, drawing(height)));
-      if (overflows(page).length === 0) return [page];
+  const laidOut = async (
+    input: HandoutInput,
+    planned: Planned,
+    drawing: (height: number) => JSXNode,
+  ): Promise<readonly Page[]> => {
+    let best: { readonly page: Page; readonly cut: number } | null = null;
+    for (const inside of [...drawings.map((height) => () => drawing(height)), () => null]) {
+      const page = await press.layOutAnew(planPage(input, planned, inside()));
+      const cut = overflows(page).length;
+      if (best === null || cut < best.cut) best = { page, cut };
+      if (cut === 0) break;
     }
-    return [await press.layOutAnew(planPage(input, planned, null))];
+    return best === null ? [] : [best.page];
   };
   return async (input) => {
     const plan = input.wholePlan();
