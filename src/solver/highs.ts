@@ -7,7 +7,7 @@ export function highsSolver(highs: Highs): Solver {
   return (programme, search) => {
     if (programme.columns.length === 0) return nothing;
     return highs.withModel((model): Found => {
-      model.options.set({ output_flag: false, time_limit: search.most_s, ...gapOf(search) });
+      model.options.set({ output_flag: false, time_limit: search.most_s, ...gapOf(search), ...plain });
       model.passModel(written(highs, programme));
       if (search.start !== null) model.setSolution({ colValue: [...search.start] });
       const { modelStatus } = model.run();
@@ -17,6 +17,13 @@ export function highsSolver(highs: Highs): Solver {
     });
   };
 }
+
+/** Its own searches in parts of a programme: whoever asks knows better where to look. */
+const plain = {
+  mip_heuristic_run_rens: false,
+  mip_heuristic_run_rins: false,
+  mip_heuristic_run_root_reduced_cost: false,
+} as const;
 
 /** Nothing can be chosen: that is the best there is. */
 const nothing: Found = { values: [], bound: 0, prices: [] };

@@ -42,7 +42,7 @@ export function dualOf(programme: Programme, prices: readonly number[]): Dual {
  * @param columns the columns that the dual was made of
  * @param dual their bound and costs
  * @param most a value that is not to be passed
- * @returns the same columns, whole ones with closer limits
+ * @returns the same columns, with closer limits for those that are whole, of themselves or with others
  * @valid a value no smaller than the bound
  * @source geometry
  * @example tightened([{ cost: 0, lower: 0, upper: 9, kind: 'whole' }], { bound: 1, costs: [2] }, 6) // [{ cost: 0, lower: 0, upper: 2, kind: 'whole' }]
@@ -57,25 +57,4 @@ export function tightened(columns: readonly Column[], dual: Dual, most: number):
     if (cost > 0) return { ...column, upper: Math.min(upper, lower + steps) };
     return { ...column, lower: Math.max(lower, upper - steps) };
   });
-}
-
-/**
- * The value to which so large a part of the whole columns that are still open stays open.
- * @param columns the columns that the dual was made of
- * @param dual their bound and costs
- * @param share_frac 0 to 1
- * @returns a value no smaller than the bound
- * @valid every dual
- * @source geometry
- * @example valueForShare([{ cost: 0, lower: 0, upper: 1, kind: 'whole' }], { bound: 1, costs: [2] }, 1) // 3
- */
-export function valueForShare(columns: readonly Column[], dual: Dual, share_frac: number): number {
-  const costs = columns
-    .flatMap(({ kind, lower, upper }, at) =>
-      kind === 'whole' && lower < upper && Math.abs(dual.costs[at] ?? 0) > noise
-        ? [Math.abs(dual.costs[at] ?? 0)]
-        : [],
-    )
-    .sort((a, b) => a - b);
-  return dual.bound + (costs[Math.floor(share_frac * (costs.length - 1))] ?? 0);
 }

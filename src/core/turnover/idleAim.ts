@@ -23,7 +23,7 @@ export function idleAim(desk: Desk): Aim {
         cost: 0,
         lower: 0,
         upper: Math.max(0, ...weeks.map((entries) => mostOf(columns, entries))),
-        kind: 'real',
+        kind: 'follows',
       },
     ],
     rows: weeks.map((entries) => ({

@@ -23,7 +23,12 @@ export function levelAim(desk: Desk): Aim {
   };
   return {
     name: 'level',
-    columns: weeks.map((entries) => ({ cost: 0, lower: 0, upper: mostOf(columns, entries), kind: 'real' })),
+    columns: weeks.map((entries) => ({
+      cost: 0,
+      lower: 0,
+      upper: mostOf(columns, entries),
+      kind: 'follows',
+    })),
     rows: weeks.map((entries, week): Row => {
       const change = lessBy(entries, weeks[week - 1] ?? []);
       return { lower: Number.NEGATIVE_INFINITY, upper: 0, entries: [...change, [first + week, -1]] };

@@ -66,7 +66,7 @@ function columnOf(season: Season, choice: Choice): Column {
 }
 
 function counting(columns: Column[], { units }: Step): number {
-  return columns.push({ cost: 0, lower: 0, upper: units, kind: 'whole' }) - 1;
+  return columns.push({ cost: 0, lower: 0, upper: units, kind: 'follows' }) - 1;
 }
 
 function picksOf(season: Season): ReadonlyMap<string, Entry[]> {

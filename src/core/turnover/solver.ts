@@ -4,7 +4,8 @@ export type Column = {
   readonly cost: number;
   readonly lower: number;
   readonly upper: number;
-  readonly kind: 'whole' | 'real';
+  /** follows: whole of itself wherever the others are, so that nobody has to search for it. */
+  readonly kind: 'whole' | 'follows' | 'real';
 };
 
 /** Sum of column times factor, between two limits. A column stands in a row once. */

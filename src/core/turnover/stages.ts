@@ -1,6 +1,6 @@
 /** The stages of a plan, each no worse than the one before. */
 import { type Aim, same } from './aim.ts';
-import { type Clock, left_s, partOf } from './clock.ts';
+import { type Clock, partOf } from './clock.ts';
 import type { Counts } from './counts.ts';
 import { daysAim } from './daysAim.ts';
 import { demandAim } from './demandAim.ts';
@@ -10,11 +10,10 @@ import { firstCounts } from './firstCounts.ts';
 import { idleAim } from './idleAim.ts';
 import { levelAim } from './levelAim.ts';
 import { modelOf } from './model.ts';
-import { searched } from './searched.ts';
+import { searched, type Ways } from './searched.ts';
 import type { Season } from './season.ts';
 import type { Row, Solver } from './solver.ts';
 import type { Stage } from './turnover.ts';
-import { sweep } from './windows.ts';
 
 /** The best so far, and how good the stages are that are done. */
 export type Staged = { readonly counts: Counts; readonly stages: readonly Stage[] };
@@ -33,46 +32,54 @@ export function* stagesOf(season: Season, solver: Solver, clock: Clock): Generat
   const stages: Stage[] = [];
   const model = modelOf(season);
   const desk: Desk = { season, model, columns: model.columns, rows: [...model.rows], aims: [] };
-  for (const [aimOf, part, whole] of order) {
+  for (const [aimOf, part_frac, ways] of order) {
     const aim = aimOf(desk);
-    const { found, stage } = reached(desk, aim, counts, { solver, clock: partOf(clock, part), whole });
+    const { found, stage } = reached(desk, aim, counts, { solver, clock: partOf(clock, part_frac), ways });
     counts = found;
     stages.push(stage);
     yield { counts, stages: [...stages] };
   }
 }
 
-/**
- * With the share of the seconds left that a stage may take, and how much of it goes to the season as a whole; then it is
- * gone through window by window.
- */
+/** Wishes are met best by plans near to parts of units; the other aims have many plans that are as good, everywhere. */
+const wishesFirst: Ways = [
+  ['near', 0.3],
+  ['whole', 0.95],
+  ['windows', 1],
+];
+const windowsFirst: Ways = [
+  ['near', 0.2],
+  ['windows', 0.4],
+  ['whole', 0.9],
+  ['windows', 1],
+];
+
+/** With the share of the seconds left that a stage may take, and how it is looked for. */
 const order = [
-  [demandAim, 0.55, 0.95],
-  [levelAim, 0.5, 0.5],
-  [daysAim, 0.75, 0.9],
-  [idleAim, 1, 1],
+  [demandAim, 0.55, wishesFirst],
+  [levelAim, 0.5, windowsFirst],
+  [daysAim, 0.75, windowsFirst],
+  [idleAim, 1, windowsFirst],
 ] as const;
 
-type Means = { readonly solver: Solver; readonly clock: Clock; readonly whole: number };
+type Means = { readonly solver: Solver; readonly clock: Clock; readonly ways: Ways };
 
 function reached(
   desk: Desk,
   aim: Aim,
   counts: Counts,
-  { solver, clock, whole }: Means,
+  means: Means,
 ): { readonly found: Counts; readonly stage: Stage } {
   desk.columns = [...desk.columns, ...aim.columns];
   desk.rows.push(...aim.rows);
   desk.aims.push(aim);
-  const { found, low, dual } = searched(desk, aim, counts, { solver, clock: partOf(clock, whole) });
-  const isDone = aim.value(found) - low <= 10 * same || left_s(clock) === 0;
-  const best = isDone ? found : sweep(desk, aim, found, { solver, clock });
+  const { found, low, dual } = searched(desk, aim, counts, means);
   // Not what the solver says counts, but what its plan is worth once it is rounded and looked at.
-  const value = aim.value(best);
+  const value = aim.value(found);
   // What a stage has reached is not given up by a later one.
   desk.columns = tightened(costing(desk.columns, aim), dual, value - aim.offset + same);
   desk.rows.push(kept(aim, value));
-  return { found: best, stage: stageOf(aim, value, value - low <= 10 * same ? value : low) };
+  return { found, stage: stageOf(aim, value, value - low <= 10 * same ? value : low) };
 }
 
 function stageOf({ name }: Aim, value: number, bound: number): Stage {
