@@ -18,6 +18,8 @@ import { calendarSides, shownOf } from './seasonShown.ts';
 import { madeFile } from './seasonFiles.ts';
 
 const thePress = loaded(browserPress);
+// Fetched while nobody waits for it yet.
+thePress().catch(() => undefined);
 let content: SeasonContent | undefined;
 
 /** What better plans are plans of: the file, and of planning again what was there before. */
@@ -41,8 +43,6 @@ let drawing: Drawing | undefined;
 self.onmessage = ({ data: ask }: MessageEvent<SeasonAsk>) => {
   if (ask.kind === 'start') {
     content = ask.content;
-    // Fetched while nobody waits for it yet.
-    thePress().catch(() => undefined);
     return;
   }
   answer(ask).catch((error: unknown) => {

@@ -5,6 +5,7 @@
 import { compiledSolver } from '../../solver/compiled.ts';
 import { loaded } from '../loaded.ts';
 import type { MadeFile } from '../messages.ts';
+import { drawer, onTrouble } from './drawer.ts';
 import type { Hand } from './hand.ts';
 import type {
   Job,
@@ -52,14 +53,14 @@ export function seasonRoom(content: SeasonContent): SeasonRoom {
   /** no: the solver is fetched once more when it is needed. */
   let didLoad: 'yes' | 'no' = 'yes';
   const theCode = loaded(compiledSolver);
-  const drawer = new Worker(new URL('./season.worker.ts', import.meta.url), { type: 'module' });
   drawer.onmessage = ({ data }: MessageEvent<SeasonTold>) => {
     if (waiting?.turn === data.turn) waiting.told(data);
     else if (data.turn === turn) hearDrawer(data);
   };
-  drawer.onerror = ({ message }) => fail(message);
+  onTrouble(fail);
   askDrawer({ kind: 'start', content });
-  let solver = hired();
+  /** Not before there is something to solve, or nothing else to do: the draft comes first. */
+  let solver: Worker | null = null;
 
   function askDrawer(ask: SeasonAsk): void {
     drawer.postMessage(ask);
@@ -96,6 +97,7 @@ export function seasonRoom(content: SeasonContent): SeasonRoom {
     if (told.kind === 'problems' || told.kind === 'done') state = 'idle';
     if (told.kind === 'job') job = told.job;
     else hear(told);
+    if (told.kind === 'job' || told.kind === 'drawn') solver ??= hired();
     // Planning again has no draft to wait for.
     if (state === 'drafting' && (told.kind === 'shown' || job?.kind === 'rest')) solve();
     if (told.kind === 'drawn') {
@@ -108,6 +110,7 @@ export function seasonRoom(content: SeasonContent): SeasonRoom {
   function solve(): void {
     if (job === null) return;
     if (didLoad === 'no') hireAnew();
+    solver ??= hired();
     state = 'solving';
     const most_s = Math.max(least_s, asked_s + whole_s - now_s());
     askSolver(solver, { kind: 'solve', turn, job, most_s });
@@ -129,7 +132,7 @@ export function seasonRoom(content: SeasonContent): SeasonRoom {
   }
 
   function hireAnew(): void {
-    solver.terminate();
+    solver?.terminate();
     solver = hired();
   }
 

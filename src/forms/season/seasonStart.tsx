@@ -15,17 +15,23 @@ const place = document.getElementById('season');
 if (place) await start(place);
 
 async function start(into: HTMLElement): Promise<void> {
-  // What draws and what solves is fetched while nobody waits for it yet.
   const room = seasonRoom(content);
   const [typed, kept] = await Promise.all([takeSeason(), takeHand()]);
   const [example] = Object.values(content.seasons);
   const draft = typed ?? (example ? draftOf(example) : null);
   if (draft === null) return;
+  let isKept: 'yes' | 'no' = 'no';
   const desk = startDesk(content, room, { draft, kept }, show);
   show();
-  await workOffline(into.dataset['base'] ?? '/', () => undefined);
 
   function show(): void {
     render(<SeasonPage content={content} desk={desk} />, into);
+    if (isKept === 'no' && desk.view().state !== 'working') keepSite();
+  }
+
+  /** Once there is a plan: keeping hundreds of files takes from it what it has to be made with. */
+  function keepSite(): void {
+    isKept = 'yes';
+    void workOffline(into.dataset['base'] ?? '/', () => undefined);
   }
 }
