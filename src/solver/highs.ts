@@ -4,7 +4,7 @@ import type { Found, Programme, Search, Solver } from '../core/turnover/solver.t
 
 /** Solves with a loaded HiGHS. */
 export function highsSolver(highs: Highs): Solver {
-  return (programme, search) => {
+  const solve = (programme: Programme, search: Search): Found => {
     if (programme.columns.length === 0) return nothing;
     return highs.withModel((model): Found => {
       model.options.set({ output_flag: false, time_limit: search.most_s, ...gapOf(search), ...plain });
@@ -16,6 +16,23 @@ export function highsSolver(highs: Highs): Solver {
       return foundIn(model, programme);
     });
   };
+  const trials: Solver['trials'] = (programme, most_s, trying) =>
+    highs.withModel((model) => {
+      model.options.set({ output_flag: false, time_limit: most_s });
+      model.passModel(written(highs, programme));
+      model.run();
+      trying((held) => pricesIn(model, programme, held));
+    });
+  return Object.assign(solve, { trials });
+}
+
+/** Goes on from where the last trial ended. */
+function pricesIn(model: Model, { columns, rows }: Programme, held: readonly number[]): readonly number[] {
+  for (const at of held) model.changeColBounds(at, 0, 0);
+  model.run();
+  const { rowDual } = model.getSolution();
+  for (const at of held) model.changeColBounds(at, columns[at]?.lower ?? 0, columns[at]?.upper ?? 0);
+  return rowDual.length === rows.length ? [...rowDual] : [];
 }
 
 /** Its own searches in parts of a programme: whoever asks knows better where to look. */

@@ -40,7 +40,6 @@ const unitless: Readonly<Record<string, string>> = {
   unitsFor: 'a count of plant units',
   mostOf: 'a count of whole places',
   gapOf: 'the value of any aim, in its unit',
-  valueForShare: 'the value of any aim, in its unit',
   cellsOf: 'a count of cells',
   reynolds: 'a ratio',
   frictionFactor: 'a ratio',

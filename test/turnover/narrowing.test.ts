@@ -29,7 +29,7 @@ const seasons = tasks({ crops: 3, weeks: 14, places: 10, most: 4 })
 /** Values of the stages, each solved at once, with nothing known but what the ones before have reached. */
 function plainly(season: Season): readonly number[] {
   const model = modelOf(season);
-  const desk: Desk = { season, model, columns: model.columns, rows: [...model.rows], aims: [] };
+  const desk: Desk = { season, model, columns: model.columns, rows: [...model.rows], aims: [], kept: [] };
   return [demandAim, levelAim, daysAim, idleAim].map((aimOf) => {
     const aim = aimOf(desk);
     desk.columns = [...desk.columns, ...aim.columns];

@@ -1,7 +1,8 @@
 /** Something that a plan is to be best at. */
+import type { Clock } from './clock.ts';
 import type { Counts } from './counts.ts';
 import type { Entry } from './rows.ts';
-import type { Column, Row } from './solver.ts';
+import type { Column, Row, Solver } from './solver.ts';
 import type { StageName } from './turnover.ts';
 
 /** To be made as small as it can be, without giving up anything that the aims before it have reached. */
@@ -18,6 +19,8 @@ export type Aim = {
   readonly value: (counts: Counts) => number;
   /** Columns that cannot help this aim: they stay as they are. */
   readonly unused: ReadonlySet<number>;
+  /** Rows on its columns that every plan keeps which is as good for the aims before: found by trying. */
+  readonly implied: (means: { readonly solver: Solver; readonly clock: Clock }) => readonly Row[];
   /** No plan whatever is smaller than this. */
   readonly least: number;
   /** whole: its value is a whole number, so that a bound may be rounded up to one. */

@@ -2,6 +2,7 @@
 import type { Aim } from './aim.ts';
 import type { Counts } from './counts.ts';
 import type { Desk } from './desk.ts';
+import { neededWeeks } from './neededWeeks.ts';
 
 /**
  * Weeks in which something is sown.
@@ -18,6 +19,10 @@ export function daysAim(desk: Desk): Aim {
     .filter(({ choice }) => !season.fixed.has(choice));
   const weeks = [...new Set(free.map(({ choice }) => choice.sow_week))].sort((a, b) => a - b);
   const at = new Map(weeks.map((week, index) => [week, first + index]));
+  const sowingWeeks = weeks.map((week, index) => ({
+    column: first + index,
+    choices: free.filter(({ choice }) => choice.sow_week === week).map(({ column }) => column),
+  }));
   const sown = (counts: Counts): ReadonlySet<number> =>
     new Set(free.filter(({ column }) => (counts[column] ?? 0) > 0).map(({ choice }) => choice.sow_week));
   return {
@@ -34,6 +39,7 @@ export function daysAim(desk: Desk): Aim {
     entries: weeks.map((_, index) => [first + index, 1]),
     offset: 0,
     unused: new Set(),
+    implied: (means) => neededWeeks(desk, sowingWeeks, means),
     least: 0,
     fill: (counts) => {
       const used = sown(counts);

@@ -25,6 +25,7 @@ export function demandAim(desk: Desk): Aim {
     ),
     offset: all,
     unused: longer(season),
+    implied: () => [],
     least: 0,
     fill: () => [],
     value: (counts) => Math.max(0, all - worthMet(season, counts)),

@@ -16,6 +16,8 @@ export type Desk = {
   columns: readonly Column[];
   readonly rows: Row[];
   readonly aims: Aim[];
+  /** Of the aims that are reached: the row by which none of it is given up; it is one of `rows`. */
+  readonly kept: Row[];
 };
 
 /** What was found, in whole units, if it keeps every row and is no worse. */

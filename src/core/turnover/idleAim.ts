@@ -34,6 +34,7 @@ export function idleAim(desk: Desk): Aim {
     entries: [[first, 1]],
     offset: 0,
     unused: new Set(),
+    implied: () => [],
     least: 0,
     fill: (counts) => [peak(plantedPlaces(season, counts))],
     value: (counts) => peak(plantedPlaces(season, counts)),

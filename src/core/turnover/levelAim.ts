@@ -36,6 +36,7 @@ export function levelAim(desk: Desk): Aim {
     entries: weeks.map((_, week) => [first + week, 1]),
     offset: 0,
     unused: new Set(),
+    implied: () => [],
     least: 0,
     fill: rises,
     value: (counts) => rises(counts).reduce((sum, rise) => sum + rise, 0),

@@ -35,4 +35,14 @@ export type Found = {
   readonly prices: readonly number[];
 };
 
-export type Solver = (programme: Programme, search: Search) => Found;
+/** Columns without which a programme is tried: held at zero. Gives what the limit of each row is worth then. */
+export type PricesWithout = (held: readonly number[]) => readonly number[];
+
+export type Solver = ((programme: Programme, search: Search) => Found) & {
+  /** One programme of real columns, over and over, each time without some of them; much quicker than each anew. */
+  readonly trials: (
+    programme: Programme,
+    most_s: number,
+    trying: (pricesWithout: PricesWithout) => void,
+  ) => void;
+};

@@ -31,7 +31,7 @@ export function* stagesOf(season: Season, solver: Solver, clock: Clock): Generat
   let counts = firstCounts(season);
   const stages: Stage[] = [];
   const model = modelOf(season);
-  const desk: Desk = { season, model, columns: model.columns, rows: [...model.rows], aims: [] };
+  const desk: Desk = { season, model, columns: model.columns, rows: [...model.rows], aims: [], kept: [] };
   for (const [aimOf, part_frac, ways] of order) {
     const aim = aimOf(desk);
     const { found, stage } = reached(desk, aim, counts, { solver, clock: partOf(clock, part_frac), ways });
@@ -42,21 +42,20 @@ export function* stagesOf(season: Season, solver: Solver, clock: Clock): Generat
 }
 
 /** Wishes are met best by plans near to parts of units; the other aims have many plans that are as good, everywhere. */
-const wishesFirst: Ways = [
-  ['near', 0.3],
-  ['whole', 0.95],
+const nearFirst: Ways = [
+  ['near', 0.2],
+  ['whole', 0.75],
   ['windows', 1],
 ];
 const windowsFirst: Ways = [
-  ['near', 0.2],
-  ['windows', 0.4],
+  ['windows', 0.5],
   ['whole', 0.9],
   ['windows', 1],
 ];
 
 /** With the share of the seconds left that a stage may take, and how it is looked for. */
 const order = [
-  [demandAim, 0.55, wishesFirst],
+  [demandAim, 0.55, nearFirst],
   [levelAim, 0.5, windowsFirst],
   [daysAim, 0.75, windowsFirst],
   [idleAim, 1, windowsFirst],
@@ -70,15 +69,18 @@ function reached(
   counts: Counts,
   means: Means,
 ): { readonly found: Counts; readonly stage: Stage } {
+  const implied = aim.implied(means);
   desk.columns = [...desk.columns, ...aim.columns];
-  desk.rows.push(...aim.rows);
+  desk.rows.push(...aim.rows, ...implied);
   desk.aims.push(aim);
   const { found, low, dual } = searched(desk, aim, counts, means);
   // Not what the solver says counts, but what its plan is worth once it is rounded and looked at.
   const value = aim.value(found);
   // What a stage has reached is not given up by a later one.
   desk.columns = tightened(costing(desk.columns, aim), dual, value - aim.offset + same);
-  desk.rows.push(kept(aim, value));
+  const row = kept(aim, value);
+  desk.kept.push(row);
+  desk.rows.push(row);
   return { found, stage: stageOf(aim, value, value - low <= 10 * same ? value : low) };
 }
 
