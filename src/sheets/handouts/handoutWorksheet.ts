@@ -14,7 +14,6 @@ const onOnePage: Readonly<Record<HandoutView, readonly Way[]>> = {
   blank: [
     { spacing: 'usual', measuring: 'with' },
     { spacing: 'tight', measuring: 'with' },
-    { spacing: 'usual', measuring: 'without' },
     { spacing: 'tight', measuring: 'without' },
   ],
   key: [
@@ -41,13 +40,13 @@ export async function* handoutWorksheet(
     const page = await layOut(worksheetPage(input, { view, tasks, rest: 'none', at: 'first', ...way }));
     if (overflows(page).length === 0) return yield page;
   }
-  const plain = await pagesOf(input, view, { spacing: 'usual', measuring: 'without' }, layOut);
   const fuller = view === 'key' ? [] : (['roomy', 'usual'] as const);
   for (const spacing of fuller) {
     const pages = await pagesOf(input, view, { spacing, measuring: 'with' }, layOut);
-    if (pages.length === plain.length && cut(pages) <= cut(plain)) return yield* pages;
+    // Fewer than two there cannot be.
+    if (pages.length === 2 && cut(pages) === 0) return yield* pages;
   }
-  yield* plain;
+  yield* await pagesOf(input, view, { spacing: 'usual', measuring: 'without' }, layOut);
 }
 
 function numbered(input: HandoutInput): WorksheetPart['tasks'] {
