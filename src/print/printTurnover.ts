@@ -1,12 +1,8 @@
 /** Plans one season and prints all that belongs to it. */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { grown } from '../core/crops/growth.ts';
-import { clockFor } from '../core/turnover/clock.ts';
 import { jobsOf } from '../core/turnover/jobs.ts';
 import type { Solver } from '../core/turnover/solver.ts';
-import type { TurnoverPlan, TurnoverTask } from '../core/turnover/turnover.ts';
-import { turnoverPlans } from '../core/turnover/turnoverPlan.ts';
 import type { Page } from '../paper/page.ts';
 import { finestDpi } from '../paper/toPng.ts';
 import type { Press } from '../paper/press.ts';
@@ -16,13 +12,13 @@ import type { TurnoverInput } from '../sheets/turnoverSheet.ts';
 import { turnoverSheets } from '../sheets/turnoverSheets.ts';
 import { calendarFile, planTable } from '../wording/turnoverFiles.ts';
 import type { PrintJob } from './printSystem.ts';
+import { seasonPlan } from './seasonPlan.ts';
 
 /** Where the seasons lie beside the systems. */
 const turnoverFolder = 'turnovers';
 
 /** Seconds for a season; most are proven best long before. */
 const most_s = 9;
-const now_s = () => performance.now() / 1000;
 
 /** Returns the number of pages. */
 export async function printTurnover(
@@ -31,7 +27,7 @@ export async function printTurnover(
   press: Press,
   solver: Solver,
 ): Promise<number> {
-  const plan = bestPlan(of.task, solver);
+  const plan = seasonPlan(of, solver, job.words.catalogue, most_s);
   const { paper, units } = of.sheet;
   const labels = of.raw.labels ?? null;
   const input = { plan, jobs: jobsOf(plan), words: job.words, paper, units, day: job.day, labels };
@@ -44,13 +40,6 @@ export async function printTurnover(
   let pages = 0;
   for (const kind of turnoverSheets) pages += await printKind(kind, input, { into, job, press });
   return pages;
-}
-
-function bestPlan(task: TurnoverTask, solver: Solver): TurnoverPlan {
-  const grows = (crop: Parameters<typeof grown>[0], sow_d: number) => grown(crop, task.place, sow_d);
-  const plan = [...turnoverPlans(task, { grows, solver, clock: clockFor(now_s, most_s) })].at(-1);
-  if (plan === undefined) throw new Error(`no plan for ${task.id}`);
-  return plan;
 }
 
 type Place = { readonly into: string; readonly job: PrintJob; readonly press: Press };

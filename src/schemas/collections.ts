@@ -76,8 +76,8 @@ export function turnoversOf(
     ];
     problems.push(...found.filter((problem) => !namesBrokenFile(problem, existing)).map(locate));
     if ('problems' in result) return [];
-    const { task, raw: filled } = result;
-    return [{ id: task.id, file, shared: filled.shared, sheet: filled.sheet, raw: filled, task }];
+    const { task, raw: filled, again } = result;
+    return [{ id: task.id, file, shared: filled.shared, sheet: filled.sheet, raw: filled, task, again }];
   });
   return turnovers.sort((a, b) => (a.id < b.id ? -1 : 1));
 }

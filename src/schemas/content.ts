@@ -3,6 +3,7 @@ import type { CareTask } from '../core/care/routine.ts';
 import type { Crop } from '../core/crops/crop.ts';
 import type { System } from '../core/system.ts';
 import type { TurnoverTask } from '../core/turnover/turnover.ts';
+import type { Again } from './again.ts';
 import type { Facts } from './facts.ts';
 import type { SourceFile } from './source.ts';
 import type { Starts } from './starts.ts';
@@ -29,6 +30,8 @@ export type ReadTurnover = {
   readonly sheet: TurnoverFile['sheet'];
   readonly raw: TurnoverFile;
   readonly task: TurnoverTask;
+  /** What came differently since, one after the other. */
+  readonly again: readonly Again[];
 };
 
 import type { ReadWorkshop } from './workshops.ts';

@@ -1,90 +1,131 @@
 /** What somebody says came differently in a season, into the core's change; or every problem with it, at once. */
-import * as z from 'zod';
-import { dateOf, dayNumber_d } from '../core/calendar.ts';
-import { mondayOf_d } from '../core/isoWeek.ts';
 import type { Problem } from '../core/problem.ts';
-import type { Change } from '../core/turnover/standing.ts';
-import type { TurnoverPlan, TurnoverTask } from '../core/turnover/turnover.ts';
+import type { Change, Emptied } from '../core/turnover/change.ts';
+import { lastPlaces, leavesWholePlants, numbersOf } from '../core/turnover/emptied.ts';
+import type { Sowing, Strip, TurnoverPlan, TurnoverTask } from '../core/turnover/turnover.ts';
+import { type PlantUnit, plantUnit } from '../core/turnover/units.ts';
 import { weekFrom } from '../core/turnover/weeks.ts';
-import { dayAt_d } from './dayOrder.ts';
-import { day, line } from './fields.ts';
+import { type Again, againOf } from './again.ts';
+import { type ChangeFile, changeFile } from './changeFile.ts';
+import { checkAgain } from './checkAgain.ts';
+import type { CropFacts } from './facts.ts';
 import { readBySchema } from './issues.ts';
-import { type Path, valueAt } from './schemaAt.ts';
+import { nearest } from './nearest.ts';
+import { rowsIn } from './rowsIn.ts';
+import type { Path } from './schemaAt.ts';
+import type { TurnoverFile } from './turnoverFile.ts';
 
-const changeFile = z.strictObject({
-  /** What was sown before this day stands; from it on everything is planned again. */
-  from: day(),
-  /** Ids of sowings that came to nothing. */
-  failed: z.array(line()).max(10_000).default([]),
-  /** Weeks in which nothing was done: any day of each. */
-  missed: z
-    .array(z.strictObject({ on: day() }))
-    .max(106)
-    .default([]),
-});
+type Problems = { readonly problems: readonly Problem[] };
 
-export type ToChange = { readonly change: Change } | { readonly problems: readonly Problem[] };
+/** `file` is the season with what is wanted from then on. */
+export type ToChange = { readonly change: Change; readonly file: TurnoverFile } | Problems;
 
 /**
  * Checks what came differently against the plan that it happened to.
  * @param raw plain data from a form
+ * @param of the plan so far, and the file that it was made of
+ * @param facts the crops and climates that it may name
+ * @param place where it stands in the whole, in front of every problem's place
+ */
+export function toChange(
+  raw: unknown,
+  { plan, file }: { readonly plan: TurnoverPlan; readonly file: TurnoverFile },
+  facts: CropFacts,
+  place: Path,
+): ToChange {
+  const read = readBySchema(changeFile, raw, place);
+  const across = checkAgain(raw, file, facts).map((one) => ({ ...one, place: [...place, ...one.place] }));
+  if ('problems' in read) return { problems: [...read.problems, ...across] };
+  if (across.length > 0) return { problems: across };
+  const next = againOf(read.value, file, facts);
+  const result = changeOf(next.again, plan, place);
+  return 'problems' in result ? result : { ...result, file: next.file };
+}
+
+/**
+ * The same for what was read from a season's file, as soon as there is a plan.
+ * @param again what came differently
  * @param plan the plan so far
  * @param place where it stands in the whole, in front of every problem's place
  */
-export function toChange(raw: unknown, { task, sowings }: TurnoverPlan, place: Path): ToChange {
-  const read = readBySchema(changeFile, raw, place);
-  const across = [...outside(raw, task), ...later(raw)].map((one) => ({
-    ...one,
-    place: [...place, ...one.place],
-  }));
-  if ('problems' in read) return { problems: [...read.problems, ...across] };
-  if (across.length > 0) return { problems: across };
-  const { from, failed, missed } = read.value;
-  const known = new Set(sowings.map(({ id }) => id));
-  return {
-    change: {
-      now_week: Math.max(0, weekFrom(task, dayNumber_d(from))),
-      // A plan that came of another one may lack a sowing that was ticked in that one.
-      failed: failed.filter((id) => known.has(id)),
-      missed_weeks: missed.map(({ on }) => weekOf(task, dayNumber_d(on))),
-    },
+export function changeOf(
+  { told, now_week, missed_weeks, wishes }: Again,
+  plan: TurnoverPlan,
+  place: Path,
+): { readonly change: Change } | Problems {
+  const problems: Problem[] = [];
+  const tell = (where: Path, problem: Omit<Problem, 'place'>): null => {
+    problems.push({ ...problem, place: [...place, ...where] });
+    return null;
   };
-}
-
-function weekOf({ firstMonday_d }: TurnoverTask, day_d: number): number {
-  return (mondayOf_d(day_d) - firstMonday_d) / 7;
-}
-
-/** Every day that is told lies in the season. */
-function outside(raw: unknown, task: TurnoverTask): readonly Problem[] {
-  return days(raw).flatMap(({ place, day_d }) => {
-    const week = weekOf(task, day_d);
-    return 0 <= week && week < task.weeks ? [] : [{ code: 'outsideSeason', place, given: dateOf(day_d) }];
+  const find = (id: string, where: Path): Stands | null => {
+    const found = foundIn(plan, id, { now_week, missed_weeks });
+    return 'code' in found ? tell(where, { ...found, other: told.from }) : found;
+  };
+  for (const [at, id] of told.failed.entries()) find(id, ['failed', at]);
+  const partly = told.partly.flatMap((part, at): readonly Emptied[] => {
+    const stands = find(part.sowing, ['partly', at, 'sowing']);
+    if (stands === null) return [];
+    const key = part.plants === undefined ? 'empty' : 'plants';
+    const places = emptyOf(stands, part);
+    if (!('code' in places)) return [{ sowing: part.sowing, places }];
+    tell(['partly', at, key], places);
+    return [];
   });
+  if (problems.length > 0) return { problems };
+  return { change: { now_week, failed: told.failed, partly, missed_weeks, wishes } };
 }
 
-/** A week that is still to come cannot have been missed. */
-function later(raw: unknown): readonly Problem[] {
-  const from_d = dayAt_d(raw, ['from']);
-  if (from_d === null) return [];
-  const monday_d = mondayOf_d(from_d);
-  return days(raw)
-    .filter(({ place, day_d }) => place[0] === 'missed' && mondayOf_d(day_d) > monday_d)
-    .map(({ place, day_d }) => ({
-      code: 'missedLater',
-      place,
-      given: dateOf(day_d),
-      other: dateOf(from_d),
-    }));
+/** A sowing without what was lifted of it already. */
+type Stands = { readonly sowing: Sowing; readonly unit: PlantUnit };
+
+type Wrong = Omit<Problem, 'place'>;
+
+/** When it is planned again, and in which weeks nothing was done. */
+type Weeks = Pick<Change, 'now_week' | 'missed_weeks'>;
+
+function foundIn({ task, sowings }: TurnoverPlan, id: string, weeks: Weeks): Stands | Wrong {
+  const sowing = sowings.find((one) => one.id === id);
+  const open = sowings.filter((one) => isOpen(task, one, weeks)).map((one) => one.id);
+  const ofCrop = open.filter((one) => one.split('-')[0] === id.split('-')[0]);
+  const allowed = ofCrop.length > 0 ? ofCrop : open;
+  const meant = nearest(id, allowed);
+  if (sowing === undefined)
+    return { code: 'sowingUnknown', given: id, allowed, ...(meant === null ? {} : { meant }) };
+  const wish = task.wishes.find(({ crop }) => crop.id === sowing.crop);
+  if (!isOpen(task, sowing, weeks) || wish === undefined) return { code: 'sowingAway', given: id, allowed };
+  const unit = plantUnit(wish.crop, task.place_mm, wish.unit);
+  const strips = sowing.strips.filter((strip) => stands(strip, weeks));
+  const plants = (numbersOf({ strips }).length / unit.places) * unit.plants;
+  return { sowing: { ...sowing, strips, plants }, unit };
 }
 
-type Told = { readonly place: Path; readonly day_d: number };
+/** Sown by then, and not all lifted. */
+function isOpen(task: TurnoverTask, { sow_d, strips }: Sowing, weeks: Weeks): boolean {
+  return weekFrom(task, sow_d) < weeks.now_week && strips.some((strip) => stands(strip, weeks));
+}
 
-function days(raw: unknown): readonly Told[] {
-  const missed = valueAt(raw, ['missed']);
-  const rows = Array.isArray(missed) ? missed.map((_, index): Path => ['missed', index, 'on']) : [];
-  return [['from'], ...rows].flatMap((place) => {
-    const day_d = dayAt_d(raw, place);
-    return day_d === null ? [] : [{ place, day_d }];
-  });
+function stands({ to_week }: Strip, { now_week, missed_weeks }: Weeks): boolean {
+  return now_week <= to_week || missed_weeks.includes(to_week);
+}
+
+type Part = ChangeFile['partly'][number];
+
+function emptyOf({ sowing, unit }: Stands, { plants, empty = '' }: Part): readonly number[] | Wrong {
+  const all = numbersOf(sowing);
+  if (plants !== undefined && plants >= sowing.plants && sowing.plants > 1)
+    return { code: 'outOfRange', given: String(plants), min: 1, max: sowing.plants - 1, unit: '' };
+  const places = plants === undefined ? numbersIn(empty) : lastPlaces(sowing, unit, plants);
+  const other = places.filter((place) => !all.includes(place));
+  const runs = sowing.strips.map(({ first, last }) => (first === last ? `${first}` : `${first}-${last}`));
+  if (other.length > 0) return { code: 'placesOther', given: other.join(', '), allowed: runs };
+  if (places.length === all.length) return { code: 'partlyAll', given: sowing.id };
+  if (!leavesWholePlants(sowing, places, unit.places))
+    return { code: 'partlyWide', given: empty, max: unit.places, unit: '' };
+  return places;
+}
+
+function numbersIn(empty: string): readonly number[] {
+  const rows = rowsIn(empty, Number.MAX_SAFE_INTEGER) ?? [];
+  return [...new Set(rows)].map((row) => row + 1).sort((a, b) => a - b);
 }

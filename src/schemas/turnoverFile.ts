@@ -4,9 +4,11 @@
  */
 import * as z from 'zod';
 import { bedModes } from './bed.ts';
+import { changeFile } from './changeFile.ts';
 import { day, length, line, number, slug, whole } from './fields.ts';
 import { labelsFile } from './labels.ts';
 import { sheetOptions } from './systemFile.ts';
+import { stretch, wishFile } from './wishFile.ts';
 
 /** Twelve figures, January first. */
 const months = z
@@ -24,32 +26,6 @@ export const workdays = [
   'saturday',
   'sunday',
 ] as const;
-
-/** Weeks in a row. */
-const stretch = {
-  /** Any day of the first week. */
-  from: day(),
-  /** Any day of the last week; leave it out for one week. */
-  to: day().optional(),
-};
-
-const wishFile = z.strictObject({
-  /** Name of the crop's file in `content/crops/`, without its ending. */
-  crop: line(),
-  /** How much you want to pick each week. */
-  perWeek: number(0, 100_000, ''),
-  /** What you count: head, bunch or kg. Not every crop has heads or bunches. */
-  unit: z.enum(['head', 'bunch', 'kg']),
-  /** From this day on; leave it out for the whole season. */
-  from: day().optional(),
-  /** Up to this day. */
-  to: day().optional(),
-  /** Weeks with another amount, such as that of a market: how much in each of them, whatever is wanted otherwise. */
-  pulses: z
-    .array(z.strictObject({ ...stretch, amount: number(0, 100_000, '') }))
-    .max(110)
-    .default([]),
-});
 
 export const turnoverFile = z.strictObject({
   /** Lower-case letters, figures and hyphens; also the name of the file. */
@@ -123,6 +99,11 @@ export const turnoverFile = z.strictObject({
     .default([]),
   /** Feed that goes into the tank today, so that it can be held against the plants. */
   feed_g_d: number(0, 100_000, 'g_d').optional(),
+  /**
+   * What came differently, in the order in which it did: the rest is planned again each time, and nothing that stands is
+   * moved. Leave what is written above as it was.
+   */
+  again: z.array(changeFile).max(50).default([]),
   /** Your own sheet of blank labels for the sowing tags, measured with a ruler. Leave it out to cut tags from plain paper. */
   labels: labelsFile.optional(),
 });

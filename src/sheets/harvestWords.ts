@@ -3,7 +3,7 @@ import type { CropWeeks, ShortBy } from '../core/turnover/turnover.ts';
 import { counted, harvestText } from '../wording/harvest.ts';
 import { cropName, saidIn, season, type TurnoverInput } from './turnoverSheet.ts';
 
-const reasons: readonly ShortBy[] = ['room', 'tooEarly', 'season', 'holiday', 'refused'];
+const reasons: readonly ShortBy[] = ['room', 'tooEarly', 'unsown', 'season', 'holiday', 'refused'];
 
 /** Crop, what is picked in all and what was asked for. */
 export function totalWords(

@@ -11,7 +11,9 @@ import {
   wishedBy,
   withChangeOf,
   withFailed,
+  withOthers,
   withoutChange,
+  withWishes,
 } from '../../src/forms/season/seasonDraft.ts';
 import { type TurnoverFile, turnoverFile } from '../../src/schemas/turnoverFile.ts';
 import { toTurnover } from '../../src/schemas/toTurnover.ts';
@@ -213,16 +215,42 @@ describe('what came differently', () => {
   });
 
   test('counts from today where no day is typed, and holds what is ticked and missed', () => {
-    expect(changeOf(draft, '2031-05-04')).toEqual({ from: '2031-05-04', failed: [] });
+    expect(changeOf(draft, '2031-05-04', [])).toEqual({ from: '2031-05-04', failed: [] });
     const two = withFailed(withFailed(draft, 'one', 'yes'), 'two', 'yes');
     const more = typed(
       typed(two, ['again', 'from'], '2031-05-01'),
       ['again', 'missed', 0, 'on'],
       '2031-04-20',
     );
-    expect(changeOf(withFailed(more, 'one', 'no'), '2031-05-04')).toEqual({
-      ...{ from: '2031-05-01', failed: ['two'], missed: [{ on: '2031-04-20' }] },
+    const told = { from: '2031-05-01', missed: [{ on: '2031-04-20' }] };
+    expect(changeOf(withFailed(more, 'one', 'no'), '2031-05-04', ['one', 'two'])).toEqual({
+      ...{ ...told, failed: ['two'] },
     });
+    // What was ticked in another plan and is not in this one does not count.
+    expect(changeOf(more, '2031-05-04', ['one'])).toEqual({ ...told, failed: ['one'] });
+  });
+
+  test('holds sowings that failed in part; empty rows at the end do not count', () => {
+    const rows = [{ sowing: { text: 'one' }, plants: { text: ' 8 ' }, empty: { text: '' } }, {}];
+    const part = withTree(draft, ['again', 'partly'], rows);
+    expect(changeOf(part, '2031-05-04', [])).toMatchObject({ partly: [{ sowing: 'one', plants: 8 }] });
+    const typo = typed(part, ['again', 'partly', 0, 'plants'], 'eight');
+    expect(changeOf(typo, '2031-05-04', [])).toMatchObject({ partly: [{ sowing: 'one', plants: 'eight' }] });
+  });
+
+  test('holds other wishes, which begin as those of now; unticked, they and their day do not count', () => {
+    const others = typed(withOthers(draft, 'yes'), ['again', 'wishesFrom'], '2031-07-01');
+    const more = typed(others, ['again', 'wishes', 0, 'perWeek'], '7');
+    const { wishes, wishesFrom } = changeOf(more, '2031-05-04', []);
+    expect(wishesFrom).toBe('2031-07-01');
+    const [first, ...rest] = rawOf(draft)['wishes'] as readonly object[];
+    expect(wishes).toEqual([{ ...first, perWeek: 7 }, ...rest]);
+    expect(rawOf(more)).toEqual(rawOf(draft));
+    expect(changeOf(withOthers(more, 'no'), '2031-05-04', [])).toEqual({ from: '2031-05-04', failed: [] });
+    // Once it is planned, the form holds the wishes of the whole season; where it failed after all, those of before.
+    const joined = withWishes(withoutChange(more), school.wishes.slice(0, 1));
+    expect(rawOf(joined)['wishes']).toHaveLength(1);
+    expect(rawOf(withChangeOf(joined, more))).toEqual(rawOf(draft));
   });
 
   test('is cleared once it is planned, and comes back where that failed', () => {

@@ -31,6 +31,7 @@ const unitless: Readonly<Record<string, string>> = {
   placesIn: 'a count of whole places',
   placesOf: 'a count of whole places',
   weekFrom: 'the number of a week',
+  weekWith: 'the number of a week',
   restWeeks: 'a count of weeks',
   sizeOf: 'a count of whole places',
   clearedOf: 'a count of whole places',

@@ -1,10 +1,8 @@
-/** A season against itself: pulses, own months, and what is planned again. */
+/** A season against itself: pulses and own months. */
 import { describe, expect, test } from 'vitest';
-import { dayNumber_d } from '../../src/core/calendar.ts';
 import { problemSentence } from '../../src/wording/problem.ts';
-import { toChange } from '../../src/schemas/toChange.ts';
 import { toTurnover } from '../../src/schemas/toTurnover.ts';
-import { content, seasonPlan, words } from '../turnover/seasons.ts';
+import { content, words } from '../turnover/seasons.ts';
 
 const facts = { crops: content.crops, climates: content.climates };
 
@@ -122,47 +120,5 @@ describe('own months', () => {
     const result = toTurnover(raw, facts);
     const [problem] = 'problems' in result ? result.problems : [];
     expect(problem && problemSentence(problem, words.catalogue, 'us')).toMatch(/Mar is "cold".*°F/);
-  });
-});
-
-describe('what came differently', () => {
-  const plan = seasonPlan('north-yard');
-  const { task } = plan;
-  const change = (raw: unknown) => toChange(raw, plan, ['again']);
-  const wrong = (raw: unknown): readonly string[] => {
-    const result = change(raw);
-    return 'problems' in result ? result.problems.map(({ place, code }) => `${place.join('.')} ${code}`) : [];
-  };
-
-  test('leaves what was sown before the day: its own week as long as the day of work is still to come', () => {
-    // Weeks from Monday the sixth of January 2031, work on Sundays.
-    expect(task.firstMonday_d).toBe(dayNumber_d('2031-01-06'));
-    const week = (from: string) => {
-      const result = change({ from });
-      return 'problems' in result ? null : result.change.now_week;
-    };
-    expect([week('2031-05-04'), week('2031-05-05'), week('2031-05-11')]).toEqual([16, 17, 17]);
-    expect([week('2031-01-06'), week('2031-12-28')]).toEqual([0, 50]);
-  });
-
-  test('holds failed sowings of this plan, and missed weeks by any of their days', () => {
-    const id = plan.sowings[0]?.id ?? '';
-    const raw = { from: '2031-05-04', failed: [id, 'nowhere-2031W01-1'], missed: [{ on: '2031-04-30' }] };
-    expect(change(raw)).toEqual({
-      change: { now_week: 16, failed: [id], missed_weeks: [16] },
-    });
-  });
-
-  test('outside the season, or still to come, is told at its field, all at once', () => {
-    expect(wrong({ from: '2031-01-05' })).toEqual(['again.from outsideSeason']);
-    expect(wrong({ from: '2031-12-29' })).toEqual(['again.from outsideSeason']);
-    expect(
-      wrong({ from: '2031-05-04', missed: [{ on: '2030-05-04' }, { on: '2031-05-05' }, {}, { on: 'soon' }] }),
-    ).toEqual([
-      'again.missed.2.on missing',
-      'again.missed.3.on notDate',
-      'again.missed.0.on outsideSeason',
-      'again.missed.1.on missedLater',
-    ]);
   });
 });

@@ -1,6 +1,6 @@
 /** The crops page with a season open, and what to wait for on it. */
-import type { BrowserContextOptions, Page } from 'playwright-core';
-import type { Site, Visit } from './visit.ts';
+import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
+import { downloaded, type Site, type Visit } from './visit.ts';
 
 export const status = '[role="status"]';
 
@@ -34,4 +34,23 @@ export async function openSpring(site: Site, options: BrowserContextOptions = {}
 /** All that the page says of the season. */
 export async function lines(page: Page): Promise<string> {
   return (await page.locator('.output').textContent()) ?? '';
+}
+
+export const fold = (page: Page, name: string): Promise<void> =>
+  page.locator('summary', { hasText: name }).first().click();
+
+/** Rows of the plan as a table: each job with its day, its place and its count. */
+export async function jobs(page: Page): Promise<readonly string[]> {
+  const { bytes } = await downloaded(page, 'For a spreadsheet (CSV)');
+  return new TextDecoder().decode(bytes).trim().split('\r\n').slice(1);
+}
+
+/** A wish of the form: its row, found by its number. */
+export const wish = (page: Page, number: number): Locator =>
+  page.getByRole('group', { name: `Crop ${number}`, exact: true });
+
+/** The form of what came differently, opened. */
+export async function differently(page: Page): Promise<Locator> {
+  await fold(page, 'Something came differently');
+  return page.getByRole('group', { name: 'Sowings that failed', exact: true });
 }

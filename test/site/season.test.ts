@@ -1,9 +1,19 @@
 /** The form of a season in a real browser: pulses, own months, and the rest of a plan once more. */
-import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { lines, openNorth, openSpring, planned, plannedAnew, status } from './cropsVisit.ts';
+import {
+  differently,
+  fold,
+  jobs,
+  lines,
+  openNorth,
+  openSpring,
+  planned,
+  plannedAnew,
+  status,
+  wish,
+} from './cropsVisit.ts';
 import { objections } from './objections.ts';
-import { downloaded, openSite, type Site } from './visit.ts';
+import { openSite, type Site } from './visit.ts';
 
 let site: Site;
 
@@ -15,23 +25,10 @@ afterAll(async () => {
   await site?.close();
 });
 
-const fold = (page: Page, name: string): Promise<void> =>
-  page.locator('summary', { hasText: name }).first().click();
-
-/** Rows of the plan as a table: each job with its day, its place and its count. */
-async function jobs(page: Page): Promise<readonly string[]> {
-  const { bytes } = await downloaded(page, 'For a spreadsheet (CSV)');
-  return new TextDecoder().decode(bytes).trim().split('\r\n').slice(1);
-}
-
 /** @example dayAfter('2031-04-30', 1) // '2031-05-01' */
 function dayAfter(day: string, days: number): string {
   return new Date(Date.parse(day) + days * 86_400_000).toISOString().slice(0, 10);
 }
-
-/** A wish of the form: its row, found by its number. */
-const wish = (page: Page, number: number): Locator =>
-  page.getByRole('group', { name: `Crop ${number}`, exact: true });
 
 describe('other amounts in some weeks', () => {
   test('of one crop and of all are planned, refused at their fields, and kept', async () => {
@@ -121,12 +118,6 @@ describe('own months', () => {
     await close();
   }, 60_000);
 });
-
-/** The form of what came differently, opened. */
-async function differently(page: Page): Promise<Locator> {
-  await fold(page, 'Something came differently');
-  return page.getByRole('group', { name: 'Sowings that failed' });
-}
 
 const today = '2031-05-04';
 
@@ -256,7 +247,9 @@ describe('with every group open', () => {
       await wish(page, 1).locator('summary').click();
       await wish(page, 1).getByRole('button', { name: 'Another amount in some weeks' }).click();
       for (const name of ['Labels:', 'Something came differently']) await fold(page, name);
-      await page.getByRole('button', { name: 'A week was missed' }).click();
+      for (const name of ['A week was missed', 'A sowing failed in part'])
+        await page.getByRole('button', { name }).click();
+      await page.getByLabel('From then on I want to pick something else').check();
       await page.getByLabel('Water, Jun').fill('warm');
       await page.getByRole('alert').waitFor();
       const wider = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

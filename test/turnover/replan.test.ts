@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { grown } from '../../src/core/crops/growth.ts';
+import type { Change } from '../../src/core/turnover/change.ts';
 import { clockFor } from '../../src/core/turnover/clock.ts';
 import { faultsIn } from '../../src/core/turnover/faults.ts';
 import type { Sowing, TurnoverPlan } from '../../src/core/turnover/turnover.ts';
@@ -20,8 +21,10 @@ const some = tasks({ crops: 4, weeks: 20, places: 30, most: 8 })
   .map((task) => [...turnoverPlans(task, means())].at(-1) as TurnoverPlan)
   .filter(({ sowings }) => sowings.length > 2);
 
-function again(plan: TurnoverPlan, change: Parameters<typeof replans>[1]): TurnoverPlan {
-  const last = [...replans(plan, change, means())].at(-1);
+const nothing = { failed: [], partly: [], missed_weeks: [], wishes: null };
+
+function again(plan: TurnoverPlan, change: Partial<Change> & Pick<Change, 'now_week'>): TurnoverPlan {
+  const last = [...replans(plan, { ...nothing, ...change }, means())].at(-1);
   if (last === undefined) throw new Error('no plan');
   return last;
 }
@@ -34,7 +37,7 @@ describe('planning again', () => {
   test('without any change leaves what was sown where it stands, and is no worse', () => {
     fc.assert(
       fc.property(some, fc.integer({ min: 1, max: 12 }), (plan, now) => {
-        const next = again(plan, { now_week: now, failed: [], missed_weeks: [] });
+        const next = again(plan, { now_week: now });
         for (const sowing of sownBefore(plan, now)) {
           const kept = next.sowings.find(({ id }) => id === sowing.id);
           expect(kept?.strips).toEqual(sowing.strips);
@@ -52,7 +55,7 @@ describe('planning again', () => {
       fc.property(some, (plan) => {
         const failed = plan.sowings[0] as Sowing;
         const now = Math.floor((failed.sow_d - plan.task.firstMonday_d) / 7) + 1;
-        const next = again(plan, { now_week: now, failed: [failed.id], missed_weeks: [] });
+        const next = again(plan, { now_week: now, failed: [failed.id] });
         expect(next.sowings.map(({ id }) => id)).not.toContain(failed.id);
         for (const sowing of sownBefore(plan, now).filter(({ id }) => id !== failed.id))
           expect(next.sowings.find(({ id }) => id === sowing.id)?.strips).toEqual(sowing.strips);
@@ -65,7 +68,7 @@ describe('planning again', () => {
   test('after a missed week does in the next one what was to be done, on the same places', () => {
     fc.assert(
       fc.property(some, fc.integer({ min: 1, max: 12 }), (plan, missed) => {
-        const next = again(plan, { now_week: missed + 1, failed: [], missed_weeks: [missed] });
+        const next = again(plan, { now_week: missed + 1, missed_weeks: [missed] });
         expect(faultsIn(next)).toEqual([]);
         const weeks = next.sowings.flatMap(({ from_week, picks }) => [
           from_week,
@@ -93,7 +96,8 @@ describe('planning again', () => {
       clock: clockFor(() => performance.now() / 1000, 0.2),
     });
     for (const missed of [9, 14, 20, 22]) {
-      const next = [...replans(plan, { now_week: missed + 1, failed: [], missed_weeks: [missed] }, ways())];
+      const change = { ...nothing, now_week: missed + 1, missed_weeks: [missed] };
+      const next = [...replans(plan, change, ways())];
       expect(next.map((one) => faultsIn(one))).toEqual(next.map(() => []));
       expect(next.length).toBeGreaterThan(0);
     }

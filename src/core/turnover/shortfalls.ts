@@ -35,21 +35,28 @@ function sumOf(amounts: readonly number[]): number {
   return amounts.reduce((sum, amount) => sum + amount, 0);
 }
 
-/** By wish, the weeks in which something could be picked if it had been sown before the season. */
-export type Early = readonly ReadonlySet<number>[];
+/** By wish, the weeks in which something could be picked if it had been sown before a week. */
+type Early = readonly ReadonlySet<number>[];
+
+/** What could have been ready: sown before the season, or before the week from which it is planned again. */
+export type Unsown = { readonly early: Early; readonly late: Early };
 
 /**
  * Wishes that are not met, each with the reason.
  * @param season the season
  * @param crops what is wanted and picked
- * @param early what could have been ready
+ * @param unsown what could have been ready
  * @returns by crop and week
  * @valid every season
  * @source geometry
  */
-export function shortfalls(season: Season, crops: readonly CropWeeks[], early: Early): readonly Shortfall[] {
+export function shortfalls(
+  season: Season,
+  crops: readonly CropWeeks[],
+  unsown: Unsown,
+): readonly Shortfall[] {
   return crops.flatMap(({ crop, unit, wanted, picked }, wish) => {
-    const why = reasons(season, wish, early[wish] ?? new Set());
+    const why = reasons(season, wish, [unsown.early[wish] ?? new Set(), unsown.late[wish] ?? new Set()]);
     return wanted.flatMap((amount, week) => {
       const got = picked[week] ?? 0;
       if (got >= amount * (1 - slack)) return [];
@@ -58,7 +65,11 @@ export function shortfalls(season: Season, crops: readonly CropWeeks[], early: E
   });
 }
 
-function reasons(season: Season, wish: number, early: ReadonlySet<number>): (week: number) => ShortBy {
+function reasons(
+  season: Season,
+  wish: number,
+  [early, late]: readonly [ReadonlySet<number>, ReadonlySet<number>],
+): (week: number) => ShortBy {
   const { task, kinds, choices } = season;
   const possible = new Set(
     choices.filter((choice) => choice.wish === wish).flatMap(({ pick_weeks }) => pick_weeks),
@@ -68,7 +79,8 @@ function reasons(season: Season, wish: number, early: ReadonlySet<number>): (wee
     if (isRefused) return 'refused';
     if (possible.has(week)) return 'room';
     if (isHoliday(task, week)) return 'holiday';
-    return early.has(week) ? 'tooEarly' : 'season';
+    if (early.has(week)) return 'tooEarly';
+    return late.has(week) ? 'unsown' : 'season';
   };
 }
 
@@ -78,14 +90,20 @@ function fits({ task, units }: Season, kind: BedKind, wish: number): boolean {
 }
 
 /**
- * What could be picked in the season if it had been sown before.
+ * What could be picked in the season if it had been sown in time.
  * @param task a checked task
  * @param grows how long a crop takes
+ * @param from_week the week from which it is planned; 0 the whole season
  * @returns weeks by wish
- * @valid sowings up to forty weeks before
+ * @valid sowings up to forty weeks before the season
  * @source commonPractice
  */
-export function earlyWeeks(task: TurnoverTask, grows: Grows): Early {
+export function unsownWeeks(task: TurnoverTask, grows: Grows, from_week: number): Unsown {
+  const early = weeksSownBefore(task, grows, 0);
+  return { early, late: from_week === 0 ? early : weeksSownBefore(task, grows, from_week) };
+}
+
+function weeksSownBefore(task: TurnoverTask, grows: Grows, from_week: number): Early {
   const earlier = {
     ...task,
     firstMonday_d: task.firstMonday_d - before_weeks * 7,
@@ -95,7 +113,9 @@ export function earlyWeeks(task: TurnoverTask, grows: Grows): Early {
   return task.wishes.map(({ crop }) => {
     const found = new Set<number>();
     const before: Grows = (of, sow_d) =>
-      sow_d < task.firstMonday_d ? grows(of, sow_d) : { state: 'never', why: 'tooSlow', on_d: sow_d };
+      sow_d < task.firstMonday_d + 7 * from_week
+        ? grows(of, sow_d)
+        : { state: 'never', why: 'tooSlow', on_d: sow_d };
     for (const { grown } of plantings(earlier, crop, before)) {
       const last_d = Math.max(grown.standsTo_d, ...grown.picks_d);
       const first = weekFrom(task, grown.ready_d);

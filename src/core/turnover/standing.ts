@@ -1,23 +1,16 @@
 /** What already stands when a season is planned again. */
 import type { Placed } from './assign.ts';
 import type { BedKind } from './bedKinds.ts';
+import type { Change } from './change.ts';
 import type { Choice } from './choices.ts';
+import { inTwo, numbersOf } from './emptied.ts';
 import type { Sowing, Strip, TurnoverPlan, TurnoverTask } from './turnover.ts';
 import { plantUnit } from './units.ts';
 import { isHoliday, restWeeks, weekFrom } from './weeks.ts';
 
-/** What came differently: from `now_week` on everything is planned again. */
-export type Change = {
-  readonly now_week: number;
-  /** Sowings that came to nothing, by their ids. */
-  readonly failed: readonly string[];
-  /** Weeks in which nothing was done. */
-  readonly missed_weeks: readonly number[];
-};
-
 /**
  * What was sown before and has not failed, as it stands; what fell into a missed week is done in the next one in which
- * somebody is there, and moves on what waits for its places.
+ * somebody is there, and moves on what waits for its places. What failed after it was cut was lifted with its last cut.
  * @param plan the plan so far
  * @param change what came differently
  * @param kinds the bed kinds of its task
@@ -27,10 +20,10 @@ export type Change = {
  */
 export function standing(plan: TurnoverPlan, change: Change, kinds: readonly BedKind[]): readonly Placed[] {
   const { task } = plan;
-  const kept = plan.sowings.filter((sowing) => isKept(task, sowing, change));
+  const kept = plan.sowings.filter((sowing) => isSown(task, sowing, change));
   const off: Off = (week) => change.missed_weeks.includes(week) || isHoliday(task, week);
   const moved = kept.flatMap((sowing) =>
-    sowing.strips.map((was) => ({ sowing, was, strip: late(was, off) })),
+    leftOf(task, sowing, change).map((was) => ({ sowing, was, strip: late(was, off) })),
   );
   const clear = cleared(moved, restWeeks(task), off);
   const groups = new Map<string, Stands[]>();
@@ -47,13 +40,41 @@ type Off = (week: number) => boolean;
 /** A strip as it was planned, and as it stands now. */
 type Stands = { readonly sowing: Sowing; readonly was: Strip; readonly strip: Strip };
 
-function isKept(
-  task: TurnoverTask,
-  { id, sow_d }: Sowing,
-  { now_week, failed, missed_weeks }: Change,
-): boolean {
+function isSown(task: TurnoverTask, { sow_d }: Sowing, { now_week, missed_weeks }: Change): boolean {
   const week = weekFrom(task, sow_d);
-  return week < now_week && !failed.includes(id) && !missed_weeks.includes(week);
+  return week < now_week && !missed_weeks.includes(week);
+}
+
+/** Its strips, without the places on which it failed; those count up to the last time that they were picked. */
+function leftOf(task: TurnoverTask, sowing: Sowing, change: Change): readonly Strip[] {
+  const { now_week, failed, partly, missed_weeks } = change;
+  const empty = failed.includes(sowing.id)
+    ? numbersOf(sowing)
+    : partly.filter((one) => one.sowing === sowing.id).flatMap(({ places }) => places);
+  return sowing.strips.flatMap((strip) => {
+    if (strip.to_week < now_week && !missed_weeks.includes(strip.to_week)) return [strip];
+    const { left, gone } = inTwo(strip, empty);
+    const last = lastCut(task, sowing, strip, change);
+    return [...left, ...(last === null ? [] : gone.map((one) => endedIn(one, last)))];
+  });
+}
+
+/** The week in which a strip that stands was cut last; null where it was not. */
+function lastCut(
+  task: TurnoverTask,
+  { crop, picks }: Sowing,
+  { from_week }: Strip,
+  { now_week, missed_weeks }: Change,
+): number | null {
+  const isOnce = task.wishes.find((wish) => wish.crop.id === crop)?.crop.picking.kind === 'once';
+  const done = picks.filter(
+    ({ week }) => from_week < week && week < now_week && !missed_weeks.includes(week),
+  );
+  return isOnce ? null : (done.at(-1)?.week ?? null);
+}
+
+function endedIn(strip: Strip, week: number): Strip {
+  return { ...strip, to_week: week, restTo_week: strip.restTo_week - strip.to_week + week };
 }
 
 /** What was not planted or lifted is planted or lifted in the next week in which somebody is there. */

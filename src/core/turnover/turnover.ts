@@ -142,7 +142,7 @@ export type CropWeeks = {
 };
 
 /** Why less is picked than was wanted. */
-export type ShortBy = 'room' | 'tooEarly' | 'season' | 'holiday' | 'refused';
+export type ShortBy = 'room' | 'tooEarly' | 'unsown' | 'season' | 'holiday' | 'refused';
 
 export type Shortfall = {
   readonly crop: string;

@@ -4,6 +4,7 @@ import { dateOf, dayNumber_d } from '../calendar.ts';
 import { isoWeekOf } from '../isoWeek.ts';
 import { type Assigned, assigned, type Placed } from './assign.ts';
 import { bedKinds } from './bedKinds.ts';
+import type { Change } from './change.ts';
 import { choicesOf, type Grows } from './choices.ts';
 import type { Clock } from './clock.ts';
 import type { Counts } from './counts.ts';
@@ -11,11 +12,11 @@ import { faultsIn } from './faults.ts';
 import { firstCounts } from './firstCounts.ts';
 import { plantedWeeks } from './plantedWeeks.ts';
 import { type Season, seasonOf } from './season.ts';
-import { cropWeeks, type Early, earlyWeeks, shortfalls } from './shortfalls.ts';
+import { cropWeeks, shortfalls, type Unsown, unsownWeeks } from './shortfalls.ts';
 import type { Solver } from './solver.ts';
 import { sowingsOf } from './sowings.ts';
 import { type Staged, stagesOf } from './stages.ts';
-import { type Change, standing } from './standing.ts';
+import { standing } from './standing.ts';
 import { turnoverNotes } from './turnoverNotes.ts';
 import type { TurnoverPlan, TurnoverTask, Week } from './turnover.ts';
 
@@ -33,7 +34,7 @@ export type Means = { readonly grows: Grows; readonly solver: Solver; readonly c
  */
 export function draftPlan(task: TurnoverTask, grows: Grows): TurnoverPlan {
   const season = freshSeason(task, grows);
-  return planOf(season, { counts: firstCounts(season), stages: [] }, earlyWeeks(task, grows));
+  return planOf(season, { counts: firstCounts(season), stages: [] }, unsownWeeks(task, grows, 0));
 }
 
 /**
@@ -48,8 +49,8 @@ export function draftPlan(task: TurnoverTask, grows: Grows): TurnoverPlan {
  */
 export function* turnoverPlans(task: TurnoverTask, means: Means): Generator<TurnoverPlan, void, void> {
   const season = freshSeason(task, means.grows);
-  const early = earlyWeeks(task, means.grows);
-  for (const staged of stagesOf(season, means.solver, means.clock)) yield planOf(season, staged, early);
+  const unsown = unsownWeeks(task, means.grows, 0);
+  for (const staged of stagesOf(season, means.solver, means.clock)) yield planOf(season, staged, unsown);
 }
 
 function freshSeason(task: TurnoverTask, grows: Grows): Season {
@@ -60,7 +61,7 @@ function freshSeason(task: TurnoverTask, grows: Grows): Season {
 /**
  * The rest of a season once more, from a week on, without moving what already stands.
  * @param plan the plan so far
- * @param change sowings that failed, weeks that were missed, and the week from which to plan
+ * @param change what came differently, what is wanted now, and the week from which to plan
  * @param means how crops grow, and a solver
  * @returns a plan after each stage; the last is the best
  * @valid see turnoverPlans
@@ -72,9 +73,9 @@ export function* replans(
   change: Change,
   means: Means,
 ): Generator<TurnoverPlan, void, void> {
-  const { task } = plan;
+  const task = { ...plan.task, wishes: change.wishes ?? plan.task.wishes };
   const kinds = bedKinds(task);
-  const stands = standing(plan, change, kinds);
+  const stands = standing({ ...plan, task }, change, kinds);
   const fixed = new Map(stands.map(({ batch }) => [batch.choice, batch.units]));
   const free = choicesOf(task, kinds, means.grows).filter(
     ({ sow_week }) => sow_week >= change.now_week && !change.missed_weeks.includes(sow_week),
@@ -85,24 +86,24 @@ export function* replans(
     free,
     [...fixed].map(([choice, units]) => ({ choice, units })),
   );
-  const early = earlyWeeks(task, means.grows);
+  const unsown = unsownWeeks(task, means.grows, change.now_week);
   for (const staged of stagesOf(season, means.solver, means.clock))
-    yield planOf(season, staged, early, stands);
+    yield planOf(season, staged, unsown, stands);
 }
 
 function planOf(
   season: Season,
   { counts, stages }: Staged,
-  early: Early,
+  unsown: Unsown,
   stands: readonly Placed[] = [],
 ): TurnoverPlan {
   const { task } = season;
   const { placed, relaxed, lost } = assigned(season, counts, stands);
   if (lost.length > 0)
-    return planOf(season, { counts: without(season, counts, lost), stages }, early, stands);
+    return planOf(season, { counts: without(season, counts, lost), stages }, unsown, stands);
   const sowings = sowingsOf(season, placed);
   const crops = cropWeeks(season, counts);
-  const short = shortfalls(season, crops, early);
+  const short = shortfalls(season, crops, unsown);
   const planted = plantedWeeks(task, sowings);
   const notes = turnoverNotes(task, { sowings, short, planted, relaxed });
   const calendar = calendarOf(task);

@@ -53,3 +53,16 @@ export function isHoliday(task: TurnoverTask, week: number): boolean {
 export function restWeeks(task: TurnoverTask): number {
   return Math.ceil(task.rest_d / week_d);
 }
+
+/**
+ * The week in which a day lies.
+ * @param task the season
+ * @param day_d a day number
+ * @returns a week, below 0 before the season
+ * @valid every day
+ * @source geometry
+ * @example weekWith({ firstMonday_d: 4 }, 17) // 1
+ */
+export function weekWith(task: TurnoverTask, day_d: number): number {
+  return Math.floor((day_d - task.firstMonday_d) / week_d);
+}

@@ -1,7 +1,7 @@
 /** @jsxImportSource preact */
 import { say } from '../../wording/catalogue.ts';
 import type { SeasonContent } from './seasonMessages.ts';
-import type { SeasonDesk } from './seasonDesk.ts';
+import type { SeasonDesk } from './seasonView.ts';
 
 type BarProps = { readonly content: SeasonContent; readonly desk: SeasonDesk };
 

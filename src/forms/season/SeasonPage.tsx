@@ -5,7 +5,7 @@ import { unitsOf, withTree } from '../draft.ts';
 import { FieldsProvider } from '../form.ts';
 import { ProblemSummary } from '../ProblemSummary.tsx';
 import { type Season, SeasonProvider } from './seasonContext.ts';
-import type { SeasonDesk } from './seasonDesk.ts';
+import type { SeasonDesk } from './seasonView.ts';
 import { SeasonForm } from './SeasonForm.tsx';
 import type { SeasonContent } from './seasonMessages.ts';
 import { SeasonResult } from './SeasonResult.tsx';

@@ -7,7 +7,7 @@ import { amount } from '../../wording/quantity.ts';
 import { SidePicture } from '../SidePicture.tsx';
 import { PlanAgain } from './PlanAgain.tsx';
 import { PlanBar } from './PlanBar.tsx';
-import type { SeasonDesk } from './seasonDesk.ts';
+import type { SeasonDesk } from './seasonView.ts';
 import type { SeasonContent, SeasonShown } from './seasonMessages.ts';
 
 type ResultProps = { readonly content: SeasonContent; readonly desk: SeasonDesk };

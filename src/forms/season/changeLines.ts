@@ -21,7 +21,7 @@ export function sowingText(input: TurnoverInput, { crop, plants, dates, bed, str
 }
 
 export function changeLines(input: TurnoverInput, changes: PlanChanges): readonly string[] {
-  const { failed, stand, moved, ahead, totals } = changes;
+  const { failed, partly, stand, moved, ahead, totals } = changes;
   const { catalogue } = input.words;
   const words = (key: string, values: Readonly<Record<string, string>>) =>
     say(catalogue, `crops.again.told.${key}`, values);
@@ -29,6 +29,7 @@ export function changeLines(input: TurnoverInput, changes: PlanChanges): readonl
   const counted = { same: String(ahead.same), fresh: String(ahead.fresh), gone: String(ahead.gone) };
   return [
     ...failed.map((one) => words('failed', { sowing: sowingText(input, one) })),
+    ...partly.map((one) => words('partly', { sowing: sowingText(input, one) })),
     words('stand', { count: String(stand) }),
     ...moved.map((one) => words('moved', { sowing: sowingText(input, one) })),
     words('ahead', { date, ...counted }),

@@ -3,7 +3,7 @@ import type { Crop } from '../../core/crops/crop.ts';
 import { grown } from '../../core/crops/growth.ts';
 import { jobsOf } from '../../core/turnover/jobs.ts';
 import { planChanges } from '../../core/turnover/planChanges.ts';
-import type { Change } from '../../core/turnover/standing.ts';
+import type { Change } from '../../core/turnover/change.ts';
 import type { TurnoverPlan } from '../../core/turnover/turnover.ts';
 import { draftPlan } from '../../core/turnover/turnoverPlan.ts';
 import { browserPress } from '../../paper/browser.ts';
@@ -84,10 +84,11 @@ async function draft({ turn, raw, day }: Omit<Ask<'plan'>, 'kind'>): Promise<voi
 
 /** Planning again has no draft: the plan from before is on the screen. */
 async function planAgain({ turn, planned, change: raw, day }: Ask<'again'>): Promise<void> {
-  const { plan, file } = planned;
-  const result = toChange(raw, plan, ['again']);
+  const { plan } = planned;
+  const { crops, climates } = started();
+  const result = toChange(raw, planned, { crops, climates }, ['again']);
   if ('problems' in result) return tell({ kind: 'problems', turn, problems: result.problems });
-  const { change } = result;
+  const { change, file } = result;
   asked = { file, day, rest: { before: plan, change } };
   tell({ kind: 'job', turn, job: { kind: 'rest', plan, change } });
 }

@@ -3,41 +3,23 @@ import type { Problem } from '../../core/problem.ts';
 import { unitsOf } from '../draft.ts';
 import { saveFile } from '../saveFile.ts';
 import { today } from '../today.ts';
-import { type Trouble, troubleOf } from '../troubles.ts';
+import { troubleOf } from '../troubles.ts';
 import { type Aside, type Hand, isOf, type KeptHand } from './hand.ts';
-import { changeOf, draftOf, rawOf, type SeasonDraft, withChangeOf, withoutChange } from './seasonDraft.ts';
-import type { SeasonContent, SeasonFile, SeasonShown, SeasonTold, Told } from './seasonMessages.ts';
+import {
+  changeOf,
+  draftOf,
+  hasOthers,
+  rawOf,
+  type SeasonDraft,
+  withChangeOf,
+  withoutChange,
+  withWishes,
+} from './seasonDraft.ts';
+import type { SeasonContent, SeasonFile, SeasonTold, Told } from './seasonMessages.ts';
 import { withFirstPage, withPage } from './shownPages.ts';
 import type { SeasonRoom } from './seasonRoom.ts';
 import { keepHand, keepSeason } from './seasonStore.ts';
-
-export type SeasonView = {
-  readonly draft: SeasonDraft;
-  readonly troubles: readonly Trouble[];
-  /** What the worker could not do, in its own words; empty where it could. */
-  readonly failure: string;
-  readonly hand: Hand | null;
-  readonly before: Aside | null;
-  readonly shown: SeasonShown | null;
-  /** `apart`: the plan is kept to, and the form says something else by now. `halted`: stopped before there was a plan. */
-  readonly state: 'working' | 'again' | 'current' | 'stopped' | 'halted' | 'stale' | 'apart';
-  readonly making: SeasonFile | null;
-};
-
-export type SeasonDesk = {
-  readonly view: () => SeasonView;
-  readonly change: (next: SeasonDraft) => void;
-  /** A shared season in place of this one. */
-  readonly open: (id: string) => void;
-  readonly stop: () => void;
-  /** From now on typing does not replace the plan. */
-  readonly hold: () => void;
-  readonly planWhole: () => void;
-  readonly planAgain: () => void;
-  /** What the last larger step put aside; what is there now is put aside in its turn. */
-  readonly back: () => void;
-  readonly download: (file: SeasonFile) => void;
-};
+import type { SeasonDesk, SeasonView } from './seasonView.ts';
 
 /** Milliseconds after the last key: typing goes on while nobody waits for a plan. */
 const pause = 500;
@@ -137,7 +119,8 @@ export function startDesk(
     origin = view;
     coming = { draft: hand.draft, held: 'yes', as: 'new', came: 'no' };
     set({ state: 'again', troubles: [], failure: '' });
-    room.again(hand.planned, changeOf(view.draft, today()), today());
+    const sowings = hand.planned.plan.sowings.map(({ id }) => id);
+    room.again(hand.planned, changeOf(view.draft, today(), sowings), today());
   }
 
   function hear(told: SeasonTold): void {
@@ -151,7 +134,10 @@ export function startDesk(
   function taken({ shown, side, planned }: Told<'shown'>): void {
     if (origin !== null && coming.came === 'no') {
       set({ before: aside() });
-      type(withoutChange(view.draft));
+      const { wishes } = planned.file;
+      const wanted = (of: SeasonDraft) => (hasOthers(view.draft) ? withWishes(of, wishes) : of);
+      coming = { ...coming, draft: wanted(coming.draft) };
+      type(withoutChange(wanted(view.draft)));
     }
     // A draft begins a new plan, also where one that was known was to be shown.
     if (shown.stages.length === 0) coming = { ...coming, as: 'new' };

@@ -16,17 +16,27 @@ type Plain = { readonly [key: string]: unknown };
 type Group = { readonly [key: string]: Tree };
 
 /** Numbers whose keys bear no unit. */
-const counts = new Set(['perWeek', 'amount', 'times', 'cells', 'latitude', 'columns', 'rows', 'used']);
+const counts = new Set([
+  'perWeek',
+  'amount',
+  'times',
+  'cells',
+  'latitude',
+  'columns',
+  'rows',
+  'used',
+  'plants',
+]);
 
 /** Groups and lists that are not there as long as nothing is typed in them. */
-const optional = new Set(['water_degC', 'labels', 'nursery', 'pulses', 'holidays', 'missed']);
+const optional = new Set(['water_degC', 'labels', 'nursery', 'pulses', 'holidays', 'missed', 'partly']);
 
 /** What is typed about planning again belongs to no season. */
 const notOfSeasons = new Set(['again']);
 
 /** A season that was written before, as the form shows it. */
 export function draftOf(file: TurnoverFile): SeasonDraft {
-  const { id: _, shared: __, ...rest } = file;
+  const { id: _, shared: __, again: ___, ...rest } = file;
   const given = Object.entries(rest).filter(([, value]) => value !== undefined);
   return {
     version: 2,
@@ -47,10 +57,31 @@ export function wishedBy(draft: SeasonDraft): string {
   return JSON.stringify(without(rawOf(draft), new Set(['sheet', 'labels'])));
 }
 
-/** What came differently, as it was typed; from the day of today where no other is. */
-export function changeOf(draft: SeasonDraft, today: string): Plain {
-  const missed = plain({ missed: listAt(draft, ['again', 'missed']) }, '', unitsOf(draft)) as Plain;
-  return { from: againFrom(draft, today), failed: failedIn(draft), ...missed };
+/**
+ * What came differently, as it was typed; from the day of today where no other is.
+ * @param sowings ids of those in the plan: one that was ticked in another plan may not be there
+ */
+export function changeOf(draft: SeasonDraft, today: string, sowings: readonly string[]): Plain {
+  const of = (key: string) => listAt(draft, ['again', key]);
+  const lists = plain({ missed: of('missed'), partly: of('partly') }, '', unitsOf(draft)) as Plain;
+  const from = againFrom(draft, today);
+  const all = { from, failed: failedIn(draft).filter((id) => sowings.includes(id)), ...lists };
+  if (!hasOthers(draft)) return all;
+  const wishesFrom = textAt(draft, ['again', 'wishesFrom']).trim();
+  const others = plain({ wishes: of('wishes') }, '', unitsOf(draft)) as Plain;
+  return { ...all, ...others, ...(wishesFrom === '' ? {} : { wishesFrom }) };
+}
+
+/** Whether something else is wanted from then on. */
+export function hasOthers(draft: SeasonDraft): boolean {
+  return listAt(draft, otherWishes).length > 0;
+}
+
+const otherWishes: Place = ['again', 'wishes'];
+
+/** With the wishes from then on, which begin as those of now; or without them. */
+export function withOthers(draft: SeasonDraft, is: 'yes' | 'no'): SeasonDraft {
+  return withTree(draft, otherWishes, is === 'yes' ? listAt(draft, ['wishes']) : []);
 }
 
 export function againFrom(draft: SeasonDraft, today: string): string {
@@ -79,10 +110,15 @@ export function withoutChange(draft: SeasonDraft): SeasonDraft {
   return withTree(draft, ['again'], {});
 }
 
-/** The same, with what is typed about planning again in another one. */
+export function withWishes(draft: SeasonDraft, wishes: TurnoverFile['wishes']): SeasonDraft {
+  return withTree(draft, ['wishes'], treeOf(wishes, '', unitsOf(draft)));
+}
+
+/** The same, with what is typed about planning again in another one, and the wishes that went with it. */
 export function withChangeOf(draft: SeasonDraft, other: SeasonDraft): SeasonDraft {
-  const again = isTyped(other.fields) ? undefined : (other.fields as Group)['again'];
-  return withTree(draft, ['again'], again ?? {});
+  const again = (other.fields as Group)['again'];
+  const next = withTree(draft, ['again'], again ?? {});
+  return hasOthers(other) ? withTree(next, ['wishes'], listAt(other, ['wishes'])) : next;
 }
 
 function plain(tree: Tree, key: string, units: UnitSystem): unknown {

@@ -5,7 +5,7 @@
 import type { Problem } from '../../core/problem.ts';
 import type { Crop } from '../../core/crops/crop.ts';
 import type { PlanChanges } from '../../core/turnover/planChanges.ts';
-import type { Change } from '../../core/turnover/standing.ts';
+import type { Change } from '../../core/turnover/change.ts';
 import type { Stage, TurnoverPlan, TurnoverTask } from '../../core/turnover/turnover.ts';
 import type { ClimateFile } from '../../schemas/climate.ts';
 import type { SourceFile } from '../../schemas/source.ts';
