@@ -1,4 +1,4 @@
-/** What is picked week by week, as bars under a line of what is wanted. */
+/** What is picked week by week, as bars under a line of what is wanted; and feed that plants take up, beside what goes in. */
 import { path, type Shape, tenth } from './shape.ts';
 
 export type HarvestBars = {
@@ -26,12 +26,38 @@ export function harvestBars(
   const bars = picked.flatMap((value, week) =>
     value > 0 ? bar(week * step, y(value), step, size.height) : [],
   );
+  return framed([...bars, asked(wanted, step, y)], size, step, markWeeks);
+}
+
+/** What is taken up at least and at most, as bars from the one to the other, and a line of what goes in. */
+export function feedBars(
+  weeks: readonly { readonly low: number; readonly high: number }[],
+  feed: number,
+  size: { readonly width: number; readonly height: number },
+  markWeeks: readonly number[] = [],
+): HarvestBars {
+  const most = Math.max(feed, ...weeks.map(({ high }) => high), Number.MIN_VALUE);
+  const step = size.width / Math.max(1, weeks.length);
+  const y = (value: number): number => size.height - (size.height * value) / most;
+  const bars = weeks.flatMap(({ low, high }, week) =>
+    high > 0 ? bar(week * step, y(high), step, y(low)) : [],
+  );
+  const line = asked(
+    weeks.map(() => feed),
+    step,
+    y,
+  );
+  return framed([...bars, line], size, step, markWeeks);
+}
+
+function framed(
+  shapes: readonly Shape[],
+  size: { readonly width: number; readonly height: number },
+  step: number,
+  markWeeks: readonly number[],
+): HarvestBars {
   const marks = markWeeks.map((week) => week * step);
-  return {
-    ...size,
-    marks,
-    shapes: [...bars, asked(wanted, step, y), base(size), ...ticks(marks, size.height)],
-  };
+  return { ...size, marks, shapes: [...shapes, base(size), ...ticks(marks, size.height)] };
 }
 
 function bar(left: number, top: number, width: number, bottom: number): readonly Shape[] {

@@ -1,18 +1,20 @@
-/** What the season is expected to give: a graph for each crop, what falls short, and from when to when. */
+/** What the season is expected to give: a graph for each crop, what falls short, feed and plants, and first pickings. */
 import type { CropWeeks, Sowing } from '../core/turnover/turnover.ts';
-import { harvestBars } from '../drawing/harvestBars.ts';
+import { feedBars, harvestBars } from '../drawing/harvestBars.ts';
 import { mm } from '../paper/measures.ts';
 import type { Page } from '../paper/page.ts';
-import { dayText, monthShort } from '../wording/date.ts';
+import { dayText } from '../wording/date.ts';
 import { cautionTexts, firstPicking } from '../wording/harvest.ts';
+import { amount } from '../wording/quantity.ts';
 import { shorten } from '../wording/shorten.ts';
+import { feedLines } from './feedWords.ts';
+import { flowed } from './flowed.ts';
 import { shortLines, totalWords } from './harvestWords.ts';
-import { type Packable, packed } from './packed.ts';
 import { Heading, Para } from './parts/blocks.tsx';
 import { Grid } from './parts/Grid.tsx';
-import { sideHeight, size, weight } from './parts/look.ts';
-import { SeasonBlock, seasonSide } from './parts/SeasonSide.tsx';
-import { Shapes } from './parts/Shapes.tsx';
+import { size } from './parts/look.ts';
+import { seasonSide } from './parts/SeasonSide.tsx';
+import { WeekGraph } from './parts/WeekGraph.tsx';
 import type { LayOut } from './sheetKind.ts';
 import { cropName, saidIn, season, type TurnoverInput, type TurnoverKind } from './turnoverSheet.ts';
 
@@ -26,110 +28,129 @@ export const expectedHarvest: TurnoverKind = {
   scale: 'fit',
 };
 
-const headRoom = mm(30);
-const gap = mm(3.4);
-const graph = { width: mm(150), height: mm(12) };
-const whole = mm(190);
+/** More rows than a page holds. */
+const mostOnPage = 60;
+
+/** One thing of the sheet, small enough that a page can break after it. */
+type Piece =
+  | { readonly part: 'crops'; readonly crop: CropWeeks }
+  | { readonly part: 'feed'; readonly feed_g_d: number }
+  | { readonly part: 'how' | 'short' | 'feedWeeks' | 'mind'; readonly text: string }
+  | { readonly part: 'when'; readonly sowing: Sowing };
 
 async function* pages(input: TurnoverInput, layOut: LayOut): AsyncGenerator<Page, void, void> {
-  const draw = (some: readonly Packable[]) =>
+  const draw = (some: readonly Piece[]) =>
     seasonSide(
       input,
       expectedHarvest,
       'harvest',
-      <div style={{ display: 'flex', flexDirection: 'column', rowGap: gap }}>
-        {some.map(({ content }) => (
-          <SeasonBlock content={content} />
+      <div style={{ display: 'flex', flexDirection: 'column', rowGap: mm(4) }}>
+        {runsOf(some).map((run) => (
+          <Run input={input} run={run} />
         ))}
       </div>,
     );
-  yield* packed({ all: blocks(input), room: sideHeight - headRoom, gap, draw }, layOut);
+  yield* flowed(pieces(input), draw, layOut, mostOnPage);
 }
 
-function blocks(input: TurnoverInput): readonly Packable[] {
-  const alone = (content: Packable['content']): Packable => ({ content, keep: 'alone' });
+function pieces(input: TurnoverInput): readonly Piece[] {
+  const { crops, sowings, task } = input.plan;
+  const said = (part: 'how' | 'short' | 'feedWeeks' | 'mind', texts: readonly string[]) =>
+    texts.map((text): Piece => ({ part, text }));
+  const named = new Set(crops.map(({ crop }) => crop));
+  const { feed_g_d } = task;
   return [
-    alone(<Para text={season(input, 'harvest.how')} />),
-    ...input.plan.crops.map((crop) => alone(<CropGraph input={input} of={crop} />)),
-    { content: <Heading level="H2" text={season(input, 'harvest.short')} />, keep: 'withNext' },
-    ...shortLines(input).map((text) => alone(<Para text={text} />)),
-    { content: <Heading level="H2" text={season(input, 'harvest.when')} />, keep: 'withNext' },
-    ...tables(input).map((rows) => alone(<Sowings input={input} rows={rows} />)),
-    ...cautions(input).map((text) => alone(<Para text={text} heavy="heavy" fontSize={size.note} />)),
+    ...said('how', [season(input, 'harvest.how')]),
+    ...crops.map((crop): Piece => ({ part: 'crops', crop })),
+    ...said('short', shortLines(input)),
+    ...(feed_g_d === null ? [] : [{ part: 'feed', feed_g_d } as const]),
+    ...said('feedWeeks', feedLines(input)),
+    ...said('mind', cautionTexts(input.plan, named, saidIn(input))),
+    ...sowings.map((sowing): Piece => ({ part: 'when', sowing })),
   ];
 }
 
-function cautions(input: TurnoverInput): readonly string[] {
-  const named = new Set(input.plan.crops.map(({ crop }) => crop));
-  return cautionTexts(input.plan, named, saidIn(input));
+/** Neighbours of the same part, under one heading. */
+function runsOf(some: readonly Piece[]): readonly (readonly Piece[])[] {
+  const runs: Piece[][] = [];
+  for (const piece of some) {
+    const last = runs.at(-1);
+    if (last?.[0]?.part === piece.part) last.push(piece);
+    else runs.push([piece]);
+  }
+  return runs;
 }
 
-function CropGraph({ input, of }: { input: TurnoverInput; of: CropWeeks }) {
-  const words = totalWords(input, of);
-  const months = monthStarts(input);
-  const bars = harvestBars(
-    of,
-    graph,
-    months.map(({ week }) => week),
-  );
+type RunProps = { readonly input: TurnoverInput; readonly run: readonly Piece[] };
+
+const heads: Partial<Readonly<Record<Piece['part'], string>>> = {
+  short: 'short',
+  feed: 'feed',
+  when: 'when',
+};
+
+function Run({ input, run }: RunProps) {
+  const part = run[0]?.part ?? 'how';
+  const head = heads[part];
+  const sowings = run.flatMap((piece) => (piece.part === 'when' ? [piece.sowing] : []));
   return (
-    <div style={{ display: 'flex', alignItems: 'flex-end' }}>
-      <div data-role="P" style={{ display: 'flex', flexDirection: 'column', width: mm(38), flexShrink: 0 }}>
-        <div style={{ display: 'block', lineClamp: 1, fontWeight: weight.heavy }}>{words.crop}</div>
-        <div style={{ display: 'flex', fontSize: size.source }}>{season(input, 'harvest.total', words)}</div>
-        <div style={{ display: 'flex', fontSize: size.source }}>{season(input, 'harvest.most', words)}</div>
-      </div>
-      <div
-        data-role="Figure"
-        data-alt={season(input, 'harvest.alt', words)}
-        style={{ display: 'flex', position: 'relative', width: graph.width, height: graph.height + monthRow }}
-      >
-        <Shapes shapes={bars.shapes} width={graph.width} height={graph.height} />
-        {months.map(({ name }, at) => (
-          <div style={{ ...monthName, left: bars.marks[at] ?? 0 }}>{name}</div>
-        ))}
-      </div>
+    <div style={{ display: 'flex', flexDirection: 'column', rowGap: part === 'crops' ? mm(3.4) : mm(1.6) }}>
+      {head === undefined ? null : <Heading level="H2" text={season(input, `harvest.${head}`)} />}
+      {sowings.length > 0 ? <Sowings input={input} rows={sowings} /> : null}
+      {run.map((piece) => (
+        <One input={input} piece={piece} />
+      ))}
     </div>
   );
 }
 
-/** Under each graph: what a month is called, at the week in which it begins; every other one where they are many. */
-const monthRow = mm(3.6);
-const mostNames = 13;
-const monthName = {
-  display: 'flex',
-  position: 'absolute',
-  top: graph.height + mm(0.3),
-  fontSize: size.source,
-  lineHeight: 1.1,
-} as const;
-
-function monthStarts(input: TurnoverInput): readonly { readonly week: number; readonly name: string }[] {
-  const { calendar } = input.plan;
-  const starts = calendar.filter(
-    ({ monday }, at) => at > 0 && calendar[at - 1]?.monday.slice(0, 7) !== monday.slice(0, 7),
-  );
-  const every = Math.ceil(starts.length / mostNames);
-  return starts.map(({ index, monday }, at) => ({
-    week: index,
-    name: at % every === 0 ? monthShort(monday, input.words.catalogue) : '',
-  }));
-}
-
-/** Tables of so many rows, so that a page can break between two. */
-const rowsInTable = 14;
-
-function tables({ plan }: TurnoverInput): readonly (readonly Sowing[])[] {
-  const count = Math.ceil(plan.sowings.length / rowsInTable);
-  return Array.from({ length: count }, (_, at) =>
-    plan.sowings.slice(at * rowsInTable, (at + 1) * rowsInTable),
+function One({ input, piece }: { readonly input: TurnoverInput; readonly piece: Piece }) {
+  if (piece.part === 'when') return null;
+  if (piece.part === 'crops') return <CropGraph input={input} of={piece.crop} />;
+  if (piece.part === 'feed') return <FeedGraph input={input} feed_g_d={piece.feed_g_d} />;
+  const { part, text } = piece;
+  return part === 'mind' ? (
+    <Para text={text} heavy="heavy" fontSize={size.note} entry="entry" />
+  ) : (
+    <Para text={text} entry="entry" />
   );
 }
 
-function Sowings({ input, rows }: { input: TurnoverInput; rows: readonly Sowing[] }) {
-  const heads = ['crop', 'bed', 'sown', 'first', 'plants'] as const;
+function CropGraph({ input, of }: { readonly input: TurnoverInput; readonly of: CropWeeks }) {
+  const words = totalWords(input, of);
+  return (
+    <WeekGraph
+      input={input}
+      title={words.crop}
+      lines={[season(input, 'harvest.total', words), season(input, 'harvest.most', words)]}
+      alt={season(input, 'harvest.alt', words)}
+      bars={(within, marks) => harvestBars(of, within, marks)}
+    />
+  );
+}
+
+function FeedGraph({ input, feed_g_d }: { readonly input: TurnoverInput; readonly feed_g_d: number }) {
+  const { units, plan } = input;
+  const weeks = plan.planted.map((week) => ({ low: week.feedLow_g_d, high: week.feedHigh_g_d }));
+  const most = Math.max(...weeks.map(({ high }) => high));
+  const words = { feed: amount(feed_g_d, 'g_d', 'nearest', units), most: amount(most, 'g_d', 'down', units) };
+  return (
+    <WeekGraph
+      input={input}
+      title={season(input, 'harvest.feedTitle')}
+      lines={[season(input, 'harvest.feedToday', words), season(input, 'harvest.feedMost', words)]}
+      alt={season(input, 'harvest.feedAlt', words)}
+      bars={(within, marks) => feedBars(weeks, feed_g_d, within, marks)}
+    />
+  );
+}
+
+const whole = mm(190);
+
+function Sowings({ input, rows }: { readonly input: TurnoverInput; readonly rows: readonly Sowing[] }) {
+  const columnHeads = ['crop', 'bed', 'sown', 'first', 'plants'] as const;
   const widths = [mm(36), mm(32), mm(25), mm(84), whole - mm(177)];
-  const columns = heads.map((head, at) => ({
+  const columns = columnHeads.map((head, at) => ({
     head: season(input, `harvest.heads.${head}`),
     width: widths[at] ?? 0,
   }));

@@ -68,8 +68,9 @@ function pieces(input: TurnoverInput, month: SeasonMonth): readonly Piece[] {
   const said = [...holidays, ...none, ...cautionTexts(input.plan, crops, saidIn(input))];
   return [
     ...(middleOf(month) === null ? [] : input.plan.task.beds.map((_, bed): Piece => ({ part: 'map', bed }))),
-    ...month.lines.map((line): Piece => ({ part: line.group, line })),
+    // Before the work: whoever reads only the first page of a month has read them, and no page holds nothing else.
     ...said.map((text): Piece => ({ part: 'said', text })),
+    ...month.lines.map((line): Piece => ({ part: line.group, line })),
   ];
 }
 

@@ -4,20 +4,22 @@ import type { Sowing, TurnoverPlan } from '../core/turnover/turnover.ts';
 import { type Catalogue, say } from './catalogue.ts';
 import { dayText } from './date.ts';
 import { noteSentence } from './note.ts';
-import { amount, type UnitSystem } from './quantity.ts';
+import { amount, amountParts, type UnitSystem } from './quantity.ts';
 
 export type SaidIn = { readonly catalogue: Catalogue; readonly units: UnitSystem };
 
-/** "6 heads", "2.5 bunches", "0.8 kg": rounded down, as nobody is promised more. */
+/** "6 heads", "2.5 bunches", "0.8 kg": rounded down, as nobody is promised more; "a little" where that would leave nothing. */
 export function harvestText(
   value: number,
   unit: 'head' | 'bunch' | 'kg',
   { catalogue, units }: SaidIn,
 ): string {
-  if (unit === 'kg') return amount(value, 'kg', 'down', units);
   // Of one plant less its likely losses: none would be too few, and one too many to promise.
   if (unit === 'head' && 0 < value && value < 1) return say(catalogue, 'turnover.units.oneHeadAtMost');
-  const number = amount(value, unit === 'head' ? 'plants' : 'ratio', 'down', units).split('\u00a0')[0] ?? '';
+  const of = { kg: 'kg', head: 'plants', bunch: 'ratio' }[unit];
+  const { number } = amountParts(value, of, 'down', units);
+  if (0 < value && number === '0') return say(catalogue, 'turnover.units.little');
+  if (unit === 'kg') return amount(value, of, 'down', units);
   return say(catalogue, `turnover.units.${unit}${number === '1' ? '' : 's'}`, { number });
 }
 

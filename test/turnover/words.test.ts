@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { jobsOf } from '../../src/core/turnover/jobs.ts';
 import { draftPlan } from '../../src/core/turnover/turnoverPlan.ts';
 import { shortLines, totalLines } from '../../src/sheets/harvestWords.ts';
-import { firstPicking, jobText } from '../../src/wording/harvest.ts';
-import { seasonInput } from './seasons.ts';
+import { firstPicking, harvestText, jobText } from '../../src/wording/harvest.ts';
+import { seasonInput, words } from './seasons.ts';
 import { fixedGrowth, tasks } from './tasks.ts';
 
 const small = tasks({ crops: 3, weeks: 12, places: 6, most: 2 });
@@ -34,5 +34,20 @@ describe('the sentences of a season', () => {
       { numRuns: 200 },
     );
     expect(ones).toBeGreaterThan(50);
+  });
+
+  test('promise no more than there is, and never send anybody out for nothing', () => {
+    const said = (units: 'metric' | 'us') => ({ catalogue: words.catalogue, units });
+    const text = (value: number, unit: 'head' | 'bunch' | 'kg', units: 'metric' | 'us' = 'metric') =>
+      harvestText(value, unit, said(units)).replace('\u00a0', ' ');
+    expect([text(0, 'bunch'), text(0.06, 'bunch'), text(0.19, 'bunch')]).toEqual([
+      ...['0 bunches', 'a little', '0.1 bunches'],
+    ]);
+    expect([text(0, 'kg'), text(0.04, 'kg'), text(0.04, 'kg', 'us')]).toEqual([
+      '0 kg',
+      'a little',
+      'a little',
+    ]);
+    expect([text(0.9, 'head'), text(1.8, 'head')]).toEqual(['one head at most', '1 head']);
   });
 });

@@ -3,6 +3,7 @@ import { dateOf, dayNumber_d } from '../calendar.ts';
 import { frostChances } from '../crops/frostDates.ts';
 import type { Note } from '../note.ts';
 import { bedKinds, mayGrow } from './bedKinds.ts';
+import { feedFit } from './feedWeeks.ts';
 import type { PlantedWeek, Relaxed, Shortfall, Sowing, TurnoverTask } from './turnover.ts';
 
 type Made = {
@@ -78,8 +79,9 @@ function bolting(task: TurnoverTask, { sowings }: Made): readonly Note[] {
 
 function feed({ feed_g_d }: TurnoverTask, { planted }: Made): readonly Note[] {
   if (feed_g_d === null) return [];
-  const more = planted.filter(({ feedHigh_g_d }) => feedHigh_g_d < feed_g_d).length;
-  const less = planted.filter(({ feedLow_g_d }) => feedLow_g_d > feed_g_d).length;
+  const fits = planted.map((week) => feedFit(week, feed_g_d));
+  const more = fits.filter((fit) => fit === 'moreFeed').length;
+  const less = fits.filter((fit) => fit === 'morePlants').length;
   return [
     ...(more > 0 ? [feedNote('feedMoreThanPlants', more, feed_g_d)] : []),
     ...(less > 0 ? [feedNote('plantsMoreThanFeed', less, feed_g_d)] : []),
