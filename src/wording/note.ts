@@ -1,7 +1,7 @@
 /** A note as a sentence. Its numbers carry their unit in their names, so each can be shown in the reader's units. */
 import type { Note } from '../core/note.ts';
 import { type Catalogue, say } from './catalogue.ts';
-import { dayText } from './date.ts';
+import { dayInYear, dayText } from './date.ts';
 import { shorten } from './shorten.ts';
 import { amount, type Side, type UnitSystem } from './quantity.ts';
 
@@ -63,6 +63,7 @@ export function noteSentence(note: Note, catalogue: Catalogue, units: UnitSystem
 /** Names stand as they are; a vessel and a day are said in the reader's language. */
 function spoken(name: string, word: string, catalogue: Catalogue): string {
   if (name === 'vessel') return say(catalogue, `words.${word}`);
+  if (/^--\d{2}-\d{2}$/.test(word)) return dayInYear(`2000${word.slice(1)}`, catalogue);
   return /^\d{4}-\d{2}-\d{2}$/.test(word) ? dayText(word, catalogue) : shorten(word, 40);
 }
 

@@ -98,6 +98,8 @@ const numeric: ReadonlySet<Problem['code']> = new Set([
   'basketsTooWide',
   'rangeOrder',
   'absenceLong',
+  'seasonLong',
+  'rotaLong',
   'nightAboveMean',
   'labelPitch',
   'labelsOffPaper',

@@ -136,14 +136,16 @@ describe('a grower knows', () => {
     expect(growing(grown(crop('lettuceHead'), warm, spring)).ready_d).toBeLessThan(cold.ready_d);
   });
 
-  test('that short days slow crops down, and no sun at all stops them', () => {
+  test('that short days slow crops down, no sun at all stops them, and lamps make up for both', () => {
     const warm = { latitude: 50, night_degC: even(15).mean_degC };
     const december = dayNumber_d('2031-11-20');
     const slow = growing(grown(crop('spinach'), even(16, warm), december));
     const lit = growing(grown(crop('spinach'), even(16, { ...warm, shortDays: 'ignored' }), december));
     expect(slow.ready_d).toBeGreaterThan(lit.ready_d + 14);
-    const polar = grown(crop('spinach'), even(16, { latitude: 85, shortDays: 'ignored' }), december);
-    expect(polar.state).toBe('never');
+    const polar = { ...warm, latitude: 85 };
+    expect(grown(crop('spinach'), even(16, polar), december).state).toBe('never');
+    const lamps = growing(grown(crop('spinach'), even(16, { ...polar, shortDays: 'ignored' }), december));
+    expect(lamps.ready_d).toBe(lit.ready_d);
   });
 
   test('that seed in cold ground does not come up', () => {

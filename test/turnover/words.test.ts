@@ -1,11 +1,14 @@
 /** What a season says of numbers: one is one. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { dayNumber_d } from '../../src/core/calendar.ts';
 import { jobsOf } from '../../src/core/turnover/jobs.ts';
 import { draftPlan } from '../../src/core/turnover/turnoverPlan.ts';
 import { shortLines, totalLines } from '../../src/sheets/harvestWords.ts';
 import { firstPicking, harvestText, jobText } from '../../src/wording/harvest.ts';
-import { seasonInput, words } from './seasons.ts';
+import { noteSentence } from '../../src/wording/note.ts';
+import { problemSentence } from '../../src/wording/problem.ts';
+import { seasonInput, seasonPlan, words } from './seasons.ts';
 import { fixedGrowth, tasks } from './tasks.ts';
 
 const small = tasks({ crops: 3, weeks: 12, places: 6, most: 2 });
@@ -49,5 +52,15 @@ describe('the sentences of a season', () => {
       'a little',
     ]);
     expect([text(0.9, 'head'), text(1.8, 'head')]).toEqual(['one head at most', '1 head']);
+  });
+
+  test('tell frosts by days of any year, and long seasons by a number', () => {
+    const task = { ...seasonPlan('north-yard').task, firstMonday_d: dayNumber_d('2030-11-04'), weeks: 14 };
+    const frost = draftPlan(task, fixedGrowth).notes.find(({ code }) => code === 'frostDates');
+    expect(frost && noteSentence(frost, words.catalogue, 'metric')).toMatch(
+      /the last one falls before \d+ (Apr|May) in half of the years and before \d+ (May|Jun) in nine of ten; the first one after \d+ Sep in/,
+    );
+    const long = { code: 'seasonLong', place: ['season', 'to'], given: '763', max: 742 } as const;
+    expect(problemSentence(long, words.catalogue)).toContain('These are 763 days, and 742 are the most');
   });
 });

@@ -13,7 +13,7 @@ export type GrowingPlace = {
   readonly water_degC: readonly number[] | null;
   /** Where seedlings stand: outdoors, or indoors at an even warmth. */
   readonly nursery: 'outdoors' | { readonly even_degC: number };
-  /** Whether days of less than ten hours slow the crops down. */
+  /** Whether days of less than ten hours slow the crops down, and the polar night stops them; ignored where lamps give light. */
   readonly shortDays: 'slow' | 'ignored';
 };
 
@@ -54,7 +54,8 @@ function workedOut(place: GrowingPlace, day_d: number): Day {
 }
 
 function light({ shortDays, latitude }: GrowingPlace, day_d: number): number {
+  if (shortDays === 'ignored') return 1;
   const hours_h = dayLength_h(latitude, intoYear_d(day_d) + 1);
   if (hours_h === 0) return 0;
-  return shortDays === 'slow' && hours_h < shortDay_h ? shortDayPace : 1;
+  return hours_h < shortDay_h ? shortDayPace : 1;
 }

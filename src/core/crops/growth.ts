@@ -37,7 +37,7 @@ const longest = 3;
  * How a crop grows when it is sown on a day.
  * The days that its file gives for its best warmth are turned into thermal time, which is then gathered day by day: in the
  * nursery at the nursery's warmth, in the bed at that of the water where it is known, else of the air. Short days count
- * half, days without sun nothing.
+ * half, days without sun nothing, but where somebody gives light.
  * @param crop any crop
  * @param place where it grows
  * @param sow_d a day number

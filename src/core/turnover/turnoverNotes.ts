@@ -93,15 +93,15 @@ function feedNote(code: string, weeks: number, feed_g_d: number): Note {
 }
 
 /** From the means of the nights, so that nobody plants tender crops by a likely day alone. */
-function frost({ place, firstMonday_d }: TurnoverTask): Note {
+function frost({ place }: TurnoverTask): Note {
   const { tenPercent, half } = frostChances(place.night_degC);
   const told = { level: 'info', numbers: {}, source: 'fromMemory' } as const;
   if (tenPercent.state !== 'dates' || half.state !== 'dates') {
     const isRare = tenPercent.state === 'never' || half.state === 'never';
     return { ...told, code: isRare ? 'frostRare' : 'frostAnyTime' };
   }
-  const year = dateOf(firstMonday_d).slice(0, 4);
-  const date = (into_d: number): string => dateOf(dayNumber_d(`${year}-01-01`) + into_d);
+  // Days of any year, as ISO 8601 (2000) writes them: a season may lie in two.
+  const date = (into_d: number): string => `-${dateOf(dayNumber_d('2031-01-01') + into_d).slice(4)}`;
   const words = {
     lastHalf: date(half.last_d),
     lastSafe: date(tenPercent.last_d),
