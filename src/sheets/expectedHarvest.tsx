@@ -122,7 +122,11 @@ function CropGraph({ input, of }: { readonly input: TurnoverInput; readonly of: 
     <WeekGraph
       input={input}
       title={words.crop}
-      lines={[season(input, 'harvest.total', words), season(input, 'harvest.most', words)]}
+      lines={[
+        season(input, 'harvest.total', words),
+        ...(words.met === words.total ? [] : [season(input, 'harvest.inAll', words)]),
+        season(input, 'harvest.most', words),
+      ]}
       alt={season(input, 'harvest.alt', words)}
       bars={(within, marks) => harvestBars(of, within, marks)}
     />
@@ -138,7 +142,7 @@ function FeedGraph({ input, feed_g_d }: { readonly input: TurnoverInput; readonl
     <WeekGraph
       input={input}
       title={season(input, 'harvest.feedTitle')}
-      lines={[season(input, 'harvest.feedToday', words), season(input, 'harvest.feedMost', words)]}
+      lines={['feedToday', 'feedBars', 'feedMost'].map((key) => season(input, `harvest.${key}`, words))}
       alt={season(input, 'harvest.feedAlt', words)}
       bars={(within, marks) => feedBars(weeks, feed_g_d, within, marks)}
     />

@@ -1,27 +1,32 @@
 /** What the season gives and what falls short, in lines that sheet and page share. */
 import type { CropWeeks, ShortBy } from '../core/turnover/turnover.ts';
+import { metIn } from '../core/turnover/shortfalls.ts';
 import { counted, harvestText } from '../wording/harvest.ts';
 import { cropName, saidIn, season, type TurnoverInput } from './turnoverSheet.ts';
 
 const reasons: readonly ShortBy[] = ['room', 'tooEarly', 'unsown', 'season', 'holiday', 'refused'];
 
-/** Crop, what is picked in all and what was asked for. */
-export function totalWords(
-  input: TurnoverInput,
-  { crop, unit, totals }: CropWeeks,
-): Readonly<Record<'crop' | 'total' | 'wanted' | 'most', string>> {
+type Totals = 'crop' | 'met' | 'total' | 'wanted' | 'most';
+
+/** Crop, what was asked for, how much of it is picked in its week, and what is picked in all. */
+export function totalWords(input: TurnoverInput, of: CropWeeks): Readonly<Record<Totals, string>> {
+  const { crop, unit, totals } = of;
   const said = { catalogue: input.words.catalogue, units: input.units };
   return {
     crop: cropName(input, crop),
+    met: harvestText(metIn(of), unit, said),
     total: harvestText(totals.picked, unit, said),
     wanted: harvestText(totals.wanted, unit, said),
     most: harvestText(totals.most, unit, said),
   };
 }
 
-/** One line for each crop. */
+/** One line for each crop; what is picked in all only where that is more. */
 export function totalLines(input: TurnoverInput): readonly string[] {
-  return input.plan.crops.map((crop) => season(input, 'harvest.line', totalWords(input, crop)));
+  return input.plan.crops.map((crop) => {
+    const words = totalWords(input, crop);
+    return season(input, words.met === words.total ? 'harvest.line' : 'harvest.lineMore', words);
+  });
 }
 
 /** One line for each crop and reason, with the number of weeks. */

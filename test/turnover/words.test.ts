@@ -63,4 +63,20 @@ describe('the sentences of a season', () => {
     const long = { code: 'seasonLong', place: ['season', 'to'], given: '763', max: 742 } as const;
     expect(problemSentence(long, words.catalogue)).toContain('These are 763 days, and 742 are the most');
   });
+
+  test('count towards what was asked for only what is picked in its own week', () => {
+    const input = seasonInput(seasonPlan('cape-school'));
+    const [of] = input.plan.crops;
+    if (of === undefined) throw new Error('nothing is wanted');
+    const line = (wanted: readonly number[], picked: readonly number[]) => {
+      const sum = (all: readonly number[]) => all.reduce((total, one) => total + one, 0);
+      const totals = { wanted: sum(wanted), picked: sum(picked), most: 9 };
+      const crop = { ...of, unit: 'bunch' as const, wanted, picked, totals };
+      return totalLines({ ...input, plan: { ...input.plan, crops: [crop] } })[0];
+    };
+    expect(line([2, 2, 2], [6, 0, 0])).toBe(
+      'Leaf lettuce: 2 bunches of 6 bunches that were asked for; 6 bunches are picked in all',
+    );
+    expect(line([2, 2, 2], [2, 2, 1])).toBe('Leaf lettuce: 5 bunches of 6 bunches that were asked for');
+  });
 });

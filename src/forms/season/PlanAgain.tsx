@@ -85,7 +85,9 @@ function Parts({ sowings }: Pick<AgainProps, 'sowings'>) {
       <Rows place={['again', 'partly']} words="partly" first="sowing">
         {(row) => (
           <>
-            <ChoiceField place={[...row, 'sowing']} choices={choices} />
+            <div class="wide">
+              <ChoiceField place={[...row, 'sowing']} choices={choices} />
+            </div>
             <NumberField place={[...row, 'plants']} need="optional" />
             <TextField place={[...row, 'empty']} need="optional" />
           </>
