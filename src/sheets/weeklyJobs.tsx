@@ -4,7 +4,7 @@ import { mm } from '../paper/measures.ts';
 import type { Page } from '../paper/page.ts';
 import { dayText } from '../wording/date.ts';
 import { jobText } from '../wording/harvest.ts';
-import { noteSentence } from '../wording/note.ts';
+import { mindLines } from './mindLines.ts';
 import { type Packable, packed } from './packed.ts';
 import { Heading, TickList } from './parts/blocks.tsx';
 import { sideHeight } from './parts/look.ts';
@@ -54,20 +54,11 @@ function Mind({ text }: { text: string }) {
 
 /** Cautions first; then every week in which something is to be done. */
 function blocks(input: TurnoverInput): readonly Packable[] {
-  const { catalogue } = input.words;
-  const notes = input.plan.notes.map(
-    (note): Packable => ({
-      content: <Mind text={noteSentence(note, catalogue, input.units)} />,
-      keep: 'alone',
-    }),
-  );
+  const mind = mindLines(input).map((text): Packable => ({ content: <Mind text={text} />, keep: 'alone' }));
   const before: readonly Packable[] =
-    notes.length === 0
+    mind.length === 0
       ? []
-      : [
-          { content: <Heading level="H2" text={season(input, 'jobList.mind')} />, keep: 'withNext' },
-          ...notes,
-        ];
+      : [{ content: <Heading level="H2" text={season(input, 'jobList.mind')} />, keep: 'withNext' }, ...mind];
   return [...before, ...input.plan.calendar.flatMap((week) => weekBlocks(input, week))];
 }
 

@@ -132,15 +132,18 @@ function wantedBy(desk: Desk, { from_week, batches }: Together, family: 'kept' |
   };
 }
 
-function mayClear({ season, ground, widest }: Desk, bed: number, batches: readonly Batch[]): boolean {
-  const of = season.task.beds[bed];
-  if (of === undefined) return false;
-  const most = clearedOf(of, widest);
+function mayClear(desk: Desk, bed: number, batches: readonly Batch[]): boolean {
   const weeks = new Set(batches.map(({ choice }) => choice.to_week));
   return [...weeks].every((week) => {
     const own = batches.reduce((sum, { choice, places }) => sum + (choice.to_week === week ? places : 0), 0);
-    return own + (ground.lifted[bed]?.[week] ?? 0) <= most;
+    return mayLift(desk, bed, week, own);
   });
+}
+
+/** Whether so many places more may be lifted in a bed in a week. */
+function mayLift({ season, ground, widest }: Desk, bed: number, week: number, places: number): boolean {
+  const of = season.task.beds[bed];
+  return of !== undefined && places + (ground.lifted[bed]?.[week] ?? 0) <= clearedOf(of, widest);
 }
 
 /** Longest runs first; the family's wish is given up only for what finds no room otherwise, and the strip with it. */
@@ -156,7 +159,7 @@ function inPieces(desk: Desk, group: Together, batch: Batch): void {
     for (const run of longest) {
       if (left === 0) break;
       const taken = Math.min(left, lengthOf(run));
-      giveUp(desk, batch, run.bed, { family, isWhole: taken === batch.places });
+      giveUp(desk, batch, run.bed, { family, taken });
       take(desk, { batch, run: { ...run, last: run.first + taken - 1 } });
       left -= taken;
     }
@@ -164,7 +167,7 @@ function inPieces(desk: Desk, group: Together, batch: Batch): void {
   if (left > 0) desk.lost.push({ choice: batch.choice, places: left });
 
   function fits(run: Run): boolean {
-    return mayClear(desk, run.bed, [batch]);
+    return mayLift(desk, run.bed, batch.choice.to_week, Math.min(left, lengthOf(run)));
   }
 }
 
@@ -172,7 +175,7 @@ function giveUp(
   desk: Desk,
   batch: Batch,
   bed: number,
-  { family, isWhole }: { readonly family: 'kept' | 'given up'; readonly isWhole: boolean },
+  { family, taken }: { readonly family: 'kept' | 'given up'; readonly taken: number },
 ): void {
   const { wish, from_week, to_week } = batch.choice;
   const crop = desk.season.task.wishes[wish]?.crop.id ?? '';
@@ -182,7 +185,7 @@ function giveUp(
     );
     if (!isKnown) desk.relaxed.push({ wish: one, crop, bed, week });
   };
-  if (!isWhole) add('oneStrip', from_week);
+  if (taken < batch.places) add('oneStrip', from_week);
   if (family === 'given up' && desk.season.task.rotation === 'wanted') add('family', from_week);
-  if (!mayClear(desk, bed, [batch])) add('clearing', to_week);
+  if (!mayLift(desk, bed, to_week, taken)) add('clearing', to_week);
 }

@@ -4,13 +4,12 @@ import { frostChances } from '../crops/frostDates.ts';
 import type { Note } from '../note.ts';
 import { bedKinds, mayGrow } from './bedKinds.ts';
 import { feedFit } from './feedWeeks.ts';
-import type { PlantedWeek, Relaxed, Shortfall, Sowing, TurnoverTask } from './turnover.ts';
+import type { PlantedWeek, Shortfall, Sowing, TurnoverTask } from './turnover.ts';
 
 type Made = {
   readonly sowings: readonly Sowing[];
   readonly short: readonly Shortfall[];
   readonly planted: readonly PlantedWeek[];
-  readonly relaxed: readonly Relaxed[];
 };
 
 /**

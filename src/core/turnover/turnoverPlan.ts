@@ -105,7 +105,7 @@ function planOf(
   const crops = cropWeeks(season, counts);
   const short = shortfalls(season, crops, unsown);
   const planted = plantedWeeks(task, sowings);
-  const notes = turnoverNotes(task, { sowings, short, planted, relaxed });
+  const notes = turnoverNotes(task, { sowings, short, planted });
   const calendar = calendarOf(task);
   const plan = { task, calendar, sowings, crops, short, planted, stages, relaxed, notes };
   const faults = faultsIn(plan);

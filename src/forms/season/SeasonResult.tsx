@@ -105,6 +105,7 @@ function Files({ catalogue, shown, desk }: FilesProps) {
           </button>
         ))}
       </div>
+      {shown.files.some(({ id }) => id === 'ics') ? <p class="how">{say(catalogue, 'crops.phone')}</p> : null}
     </div>
   );
 }

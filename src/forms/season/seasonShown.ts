@@ -5,10 +5,9 @@ import { workday_d } from '../../core/turnover/weeks.ts';
 import type { Page } from '../../paper/page.ts';
 import type { Press } from '../../paper/press.ts';
 import { calendarAlt, season, type TurnoverInput } from '../../sheets/turnoverSheet.ts';
-import { feedLines } from '../../sheets/feedWords.ts';
 import { shortLines, totalLines } from '../../sheets/harvestWords.ts';
+import { mindLines } from '../../sheets/mindLines.ts';
 import { turnoverSheets } from '../../sheets/turnoverSheets.ts';
-import { noteSentence } from '../../wording/note.ts';
 import type { Side } from '../messages.ts';
 import { changeLines, sowingText } from './changeLines.ts';
 import type { SeasonWords } from './seasonMessages.ts';
@@ -20,7 +19,7 @@ export function shownOf(input: TurnoverInput, changed: PlanChanges | null): Seas
   return {
     crops: totalLines(input),
     short: shortLines(input),
-    notes: [...mind(input), ...feedLines(input)],
+    notes: mindLines(input),
     stages: input.plan.stages,
     changes: changed === null ? [] : changeLines(input, changed),
     sowings: input.plan.sowings.map((sowing) => ({
@@ -31,15 +30,6 @@ export function shownOf(input: TurnoverInput, changed: PlanChanges | null): Seas
     })),
     files: input.jobs.length === 0 ? sheets : [...sheets, ...plainFiles(input)],
   };
-}
-
-/** What feed and plants ask for is told week by week instead. */
-const byWeek: ReadonlySet<string> = new Set(['feedMoreThanPlants', 'plantsMoreThanFeed']);
-
-function mind({ plan, words, units }: TurnoverInput): readonly string[] {
-  return plan.notes
-    .filter(({ code }) => !byWeek.has(code))
-    .map((note) => noteSentence(note, words.catalogue, units));
 }
 
 type FileName = SeasonWords['files'][number];

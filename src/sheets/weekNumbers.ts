@@ -1,0 +1,16 @@
+/** Weeks of a season by the numbers of the calendar. */
+import type { TurnoverPlan } from '../core/turnover/turnover.ts';
+
+/** "3–8, 12, 45–2": weeks in a row as one. */
+export function weekNumbers({ calendar }: TurnoverPlan, weeks: readonly number[]): string {
+  const runs: { readonly from: number; to: number }[] = [];
+  for (const week of [...new Set(weeks)].sort((a, b) => a - b)) {
+    const open = runs.at(-1);
+    if (open?.to === week - 1) open.to = week;
+    else runs.push({ from: week, to: week });
+  }
+  const number = (week: number): number => calendar[week]?.isoWeek ?? week;
+  return runs
+    .map(({ from, to }) => (from === to ? `${number(from)}` : `${number(from)}–${number(to)}`))
+    .join(', ');
+}

@@ -1,0 +1,102 @@
+/** Wishes about places that were given up: every one is known, no other is, and whoever reads a plan is told. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { clearedOf } from '../../src/core/turnover/bedKinds.ts';
+import { numbersOf } from '../../src/core/turnover/emptied.ts';
+import type { Sowing, Strip, TurnoverPlan } from '../../src/core/turnover/turnover.ts';
+import { draftPlan } from '../../src/core/turnover/turnoverPlan.ts';
+import { plantUnit } from '../../src/core/turnover/units.ts';
+import { mindLines } from '../../src/sheets/mindLines.ts';
+import { relaxedLines } from '../../src/sheets/relaxedWords.ts';
+import { weekNumbers } from '../../src/sheets/weekNumbers.ts';
+import { seasonInput, seasonPlan } from './seasons.ts';
+import { fixedGrowth, tasks } from './tasks.ts';
+
+const drawn = tasks({ crops: 4, weeks: 20, places: 16, most: 6 }).map((task) => draftPlan(task, fixedGrowth));
+
+type Stands = { readonly sowing: Sowing; readonly strip: Strip };
+
+function strips({ sowings }: TurnoverPlan): readonly Stands[] {
+  return sowings.flatMap((sowing) => sowing.strips.map((strip) => ({ sowing, strip })));
+}
+
+function familyOf({ task }: TurnoverPlan, { crop }: Sowing): string {
+  return task.wishes.find((wish) => wish.crop.id === crop)?.crop.family ?? '';
+}
+
+/** "crop bed week" of what is planted straight after its own family, found place by place. */
+function afterItself(plan: TurnoverPlan): ReadonlySet<string> {
+  const all = [...strips(plan)].sort((a, b) => a.strip.from_week - b.strip.from_week);
+  const found = new Set<string>();
+  for (const { sowing, strip } of all)
+    for (const place of numbersOf({ strips: [strip] })) {
+      const before = all.findLast(
+        (one) =>
+          one.sowing.bed === sowing.bed &&
+          one.strip.from_week < strip.from_week &&
+          numbersOf({ strips: [one.strip] }).includes(place),
+      );
+      if (before && familyOf(plan, before.sowing) === familyOf(plan, sowing))
+        found.add(`${sowing.crop} ${sowing.bed} ${strip.from_week}`);
+    }
+  return found;
+}
+
+/** "bed week" in which more than a third is lifted. */
+function clearedTooMuch(plan: TurnoverPlan): ReadonlySet<string> {
+  const { task } = plan;
+  const widest = Math.max(
+    1,
+    ...task.wishes.map(({ crop, unit }) => plantUnit(crop, task.place_mm, unit).places),
+  );
+  const lifted = new Map<string, number>();
+  for (const { sowing, strip } of strips(plan)) {
+    const key = `${sowing.bed} ${strip.to_week}`;
+    lifted.set(key, (lifted.get(key) ?? 0) + strip.last - strip.first + 1);
+  }
+  const most = (key: string) =>
+    clearedOf(task.beds[Number(key.split(' ')[0])] ?? ({ places: 0 } as never), widest);
+  return new Set([...lifted].filter(([key, places]) => places > most(key)).map(([key]) => key));
+}
+
+describe('wishes that were given up', () => {
+  test('are those that the plan breaks, and no others', () => {
+    let seen = 0;
+    fc.assert(
+      fc.property(drawn, (plan) => {
+        const of = (wish: string) => plan.relaxed.filter((one) => one.wish === wish);
+        const families = of('family').map(({ crop, bed, week }) => `${crop} ${bed} ${week}`);
+        const wanted = plan.task.rotation === 'wanted' ? afterItself(plan) : new Set();
+        expect(new Set(families)).toEqual(wanted);
+        expect(new Set(of('clearing').map(({ bed, week }) => `${bed} ${week}`))).toEqual(
+          clearedTooMuch(plan),
+        );
+        seen += plan.relaxed.length;
+      }),
+      { numRuns: 150 },
+    );
+    expect(seen).toBeGreaterThan(100);
+  });
+
+  test('are told with crop and weeks on job list and page', () => {
+    const plan = seasonPlan('cape-school');
+    const input = seasonInput(plan);
+    const lines = relaxedLines(input);
+    expect(new Set(plan.relaxed.map(({ wish }) => wish)).size).toBe(lines.length);
+    expect(lines.length).toBeGreaterThan(1);
+    expect(mindLines(input)).toEqual(expect.arrayContaining([...lines]));
+    for (const { crop, week } of plan.relaxed) {
+      const name = plan.task.wishes.find((wish) => wish.crop.id === crop)?.crop.name;
+      expect(lines.some((line) => line.includes(`${name} in weeks `))).toBe(true);
+      expect(plan.calendar[week]).toBeDefined();
+    }
+    expect(relaxedLines({ ...input, plan: { ...plan, relaxed: [] } })).toEqual([]);
+  });
+
+  test('have their weeks by the calendar, in runs, also over new year', () => {
+    const calendar = [51, 52, 1, 2, 3].map((isoWeek) => ({ isoWeek }));
+    const plan = { calendar } as unknown as TurnoverPlan;
+    expect(weekNumbers(plan, [4, 0, 1, 1, 2])).toBe('51–1, 3');
+    expect(weekNumbers(plan, [])).toBe('');
+  });
+});
