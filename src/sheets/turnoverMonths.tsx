@@ -7,6 +7,7 @@ import { dayText, monthText } from '../wording/date.ts';
 import { cautionTexts } from '../wording/harvest.ts';
 import { shorten } from '../wording/shorten.ts';
 import { flowed } from './flowed.ts';
+import { lightText, middleOf } from './lightWords.ts';
 import { Heading, Para } from './parts/blocks.tsx';
 import { BedMapPicture } from './parts/BedMapPicture.tsx';
 import { Grid } from './parts/Grid.tsx';
@@ -36,7 +37,7 @@ async function* pages(input: TurnoverInput, layOut: LayOut): AsyncGenerator<Page
   for (const month of seasonMonths(input)) {
     const head = {
       kind: season(input, 'months.kind'),
-      subject: monthText(month.first, input.words.catalogue),
+      subject: subjectOf(input, month),
     };
     yield* flowed(
       pieces(input, month),
@@ -67,15 +68,20 @@ function pieces(input: TurnoverInput, month: SeasonMonth): readonly Piece[] {
   const none = month.lines.length === 0 ? [season(input, 'months.none')] : [];
   const said = [...holidays, ...none, ...cautionTexts(input.plan, crops, saidIn(input))];
   return [
-    ...(middleOf(month) === null ? [] : input.plan.task.beds.map((_, bed): Piece => ({ part: 'map', bed }))),
+    ...(middleOf(month.weeks) === null
+      ? []
+      : input.plan.task.beds.map((_, bed): Piece => ({ part: 'map', bed }))),
     // Before the work: whoever reads only the first page of a month has read them, and no page holds nothing else.
     ...said.map((text): Piece => ({ part: 'said', text })),
     ...month.lines.map((line): Piece => ({ part: line.group, line })),
   ];
 }
 
-function middleOf({ weeks }: SeasonMonth): SeasonMonth['weeks'][number] | null {
-  return weeks[Math.floor(weeks.length / 2)] ?? null;
+/** The month, how long its days are and how warm it is. */
+function subjectOf(input: TurnoverInput, { first, weeks }: SeasonMonth): string {
+  const month = monthText(first, input.words.catalogue);
+  const middle = middleOf(weeks);
+  return middle === null ? month : lightText(input, month, middle);
 }
 
 /** Neighbours of the same part, under one heading. */
@@ -112,7 +118,7 @@ function Run({ input, month, run }: RunProps) {
 }
 
 function Maps({ input, month, run }: RunProps) {
-  const middle = middleOf(month);
+  const middle = middleOf(month.weeks);
   if (middle === null) return null;
   const date = dayText(middle.monday, input.words.catalogue);
   return (

@@ -42,6 +42,7 @@ const metric: Readonly<Record<string, Shown>> = {
   W: { sign: 'W', per: 1, offset: 0, decimals: oneBelowTen },
   m2: { sign: 'm²', per: 1, offset: 0, decimals: twoBelowOne },
   s: { sign: 's', per: 1, offset: 0, decimals: whole },
+  h: { sign: 'h', per: 1, offset: 0, decimals: oneBelowTen },
   m_s: { sign: 'm/s', per: 1, offset: 0, decimals: () => 2 },
   kWh_d: { sign: 'kWh', per: 1, offset: 0, decimals: twoBelowOne },
   kg_m2: { sign: 'kg/m²', per: 1, offset: 0, decimals: whole },

@@ -18,7 +18,7 @@ export type GrowingPlace = {
 };
 
 /** Below so many hours of daylight most crops slow down. From memory; the sources disagree. */
-const shortDay_h = 10;
+export const shortDay_h = 10;
 /** By how much, from memory: half as fast. Without any sun nothing grows. */
 const shortDayPace = 0.5;
 

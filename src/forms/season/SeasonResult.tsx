@@ -33,6 +33,7 @@ export function SeasonResult({ content, desk }: ResultProps) {
           <List title={say(catalogue, 'crops.gives')} lines={shown.crops} />
           <List title={say(catalogue, 'crops.short')} lines={shown.short} />
           <List title={say(catalogue, 'crops.mind')} lines={shown.notes} />
+          <List title={say(catalogue, 'crops.light')} lines={shown.light} />
           <Files {...{ catalogue, shown, desk }} />
           <PlanAgain
             sowings={shown.sowings}

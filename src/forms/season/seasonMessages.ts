@@ -67,6 +67,8 @@ export type SeasonWords = {
   readonly crops: readonly string[];
   readonly short: readonly string[];
   readonly notes: readonly string[];
+  /** How long the days are, and how warm it is. */
+  readonly light: readonly string[];
   /** None yet of a first draft. */
   readonly stages: readonly Stage[];
   /** What planning again changed; empty where nothing was. */

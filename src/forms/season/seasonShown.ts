@@ -6,6 +6,7 @@ import type { Page } from '../../paper/page.ts';
 import type { Press } from '../../paper/press.ts';
 import { calendarAlt, season, type TurnoverInput } from '../../sheets/turnoverSheet.ts';
 import { shortLines, totalLines } from '../../sheets/harvestWords.ts';
+import { lightLines } from '../../sheets/lightWords.ts';
 import { mindLines } from '../../sheets/mindLines.ts';
 import { turnoverSheets } from '../../sheets/turnoverSheets.ts';
 import type { Side } from '../messages.ts';
@@ -20,6 +21,7 @@ export function shownOf(input: TurnoverInput, changed: PlanChanges | null): Seas
     crops: totalLines(input),
     short: shortLines(input),
     notes: mindLines(input),
+    light: lightLines(input),
     stages: input.plan.stages,
     changes: changed === null ? [] : changeLines(input, changed),
     sowings: input.plan.sowings.map((sowing) => ({
