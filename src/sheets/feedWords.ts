@@ -1,7 +1,7 @@
 /** In which weeks the feed of today and the planted area part, in lines that sheet and page share. */
 import { type FeedStretch, feedStretches } from '../core/turnover/feedWeeks.ts';
 import { season, type TurnoverInput } from './turnoverSheet.ts';
-import { weekNumbers } from './weekNumbers.ts';
+import { weeksText } from './weekNumbers.ts';
 
 /** None where no feed is told. */
 export function feedLines(input: TurnoverInput): readonly string[] {
@@ -12,7 +12,7 @@ export function feedLines(input: TurnoverInput): readonly string[] {
     const weeks = stretches.filter((one) => one.fit === fit).flatMap(weeksIn);
     return weeks.length === 0
       ? []
-      : [season(input, `harvest.feedWeeks.${fit}`, { weeks: weekNumbers(input.plan, weeks) })];
+      : [season(input, `harvest.feedWeeks.${fit}`, { weeks: weeksText(input, weeks) })];
   });
   return lines.length === 0 ? [season(input, 'harvest.feedWeeks.fits')] : lines;
 }

@@ -4,7 +4,7 @@ import type { Week } from '../core/turnover/turnover.ts';
 import { monthShort } from '../wording/date.ts';
 import { amount } from '../wording/quantity.ts';
 import { season, type TurnoverInput } from './turnoverSheet.ts';
-import { weekNumbers } from './weekNumbers.ts';
+import { weeksText } from './weekNumbers.ts';
 
 /** The week in the middle of some; null of none. */
 export function middleOf(weeks: readonly Week[]): Week | null {
@@ -32,9 +32,10 @@ export function lightLines(input: TurnoverInput): readonly string[] {
     return week === null ? [] : [season(input, 'light.month', { month: name, ...wordsOf(input, week) })];
   });
   const short = calendar.filter(({ daylight_h }) => daylight_h < shortDay_h).map(({ index }) => index);
-  const weeks = weekNumbers(input.plan, short);
   return [
     season(input, 'light.months', { months: months.join('; ') }),
-    ...(weeks === '' ? [] : [season(input, `light.${task.place.shortDays}`, { weeks })]),
+    ...(short.length === 0
+      ? []
+      : [season(input, `light.${task.place.shortDays}`, { weeks: weeksText(input, short) })]),
   ];
 }

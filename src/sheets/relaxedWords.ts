@@ -1,7 +1,7 @@
 /** Which wishes about places were given up, and where, in lines that sheet and page share. */
 import type { Relaxed } from '../core/turnover/turnover.ts';
 import { cropName, season, type TurnoverInput } from './turnoverSheet.ts';
-import { weekNumbers } from './weekNumbers.ts';
+import { weeksText } from './weekNumbers.ts';
 
 /** What can harm first. */
 const wishes: readonly Relaxed['wish'][] = ['clearing', 'family', 'oneStrip'];
@@ -14,7 +14,7 @@ export function relaxedLines(input: TurnoverInput): readonly string[] {
     const crops = [...new Set(some.map(({ crop }) => crop))];
     const where = crops.map((crop) => {
       const own = some.filter((one) => one.crop === crop).map(({ week }) => week);
-      return season(input, 'relaxed.where', { crop: cropName(input, crop), weeks: weekNumbers(plan, own) });
+      return season(input, 'relaxed.where', { crop: cropName(input, crop), weeks: weeksText(input, own) });
     });
     return where.length === 0 ? [] : [season(input, `relaxed.${wish}`, { where: where.join('; ') })];
   });

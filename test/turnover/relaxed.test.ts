@@ -87,10 +87,15 @@ describe('wishes that were given up', () => {
     expect(mindLines(input)).toEqual(expect.arrayContaining([...lines]));
     for (const { crop, week } of plan.relaxed) {
       const name = plan.task.wishes.find((wish) => wish.crop.id === crop)?.crop.name;
-      expect(lines.some((line) => line.includes(`${name} in weeks `))).toBe(true);
+      expect(lines.some((line) => line.includes(`${name} in week`))).toBe(true);
       expect(plan.calendar[week]).toBeDefined();
     }
-    expect(relaxedLines({ ...input, plan: { ...plan, relaxed: [] } })).toEqual([]);
+    const none = { ...input, plan: { ...plan, relaxed: [] } };
+    expect(relaxedLines(none)).toEqual([]);
+    const one = { wish: 'clearing', crop: 'mizuna', bed: 0, week: 3 } as const;
+    expect(relaxedLines({ ...input, plan: { ...plan, relaxed: [one] } })).toEqual([
+      'More than a third of a bed is lifted in one week: Mizuna in week 6. Test ammonia and nitrite in the days after.',
+    ]);
   });
 
   test('have their weeks by the calendar, in runs, also over new year', () => {
