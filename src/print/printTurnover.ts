@@ -2,6 +2,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { jobsOf } from '../core/turnover/jobs.ts';
+import { seasonFigures } from '../core/turnover/seasonFigures.ts';
 import type { Solver } from '../core/turnover/solver.ts';
 import type { Page } from '../paper/page.ts';
 import { finestDpi } from '../paper/toPng.ts';
@@ -30,7 +31,8 @@ export async function printTurnover(
   const plan = seasonPlan(of, solver, job.words.catalogue, most_s);
   const { paper, units } = of.sheet;
   const labels = of.raw.labels ?? null;
-  const input = { plan, jobs: jobsOf(plan), words: job.words, paper, units, day: job.day, labels };
+  const figures = seasonFigures(plan);
+  const input = { plan, jobs: jobsOf(plan), figures, words: job.words, paper, units, day: job.day, labels };
   const into = join(job.folder, turnoverFolder, of.id);
   await mkdir(into, { recursive: true });
   const said = { catalogue: job.words.catalogue, units, day: job.day };

@@ -1,15 +1,14 @@
 /** In which weeks the feed of today and the planted area part, in lines that sheet and page share. */
-import { type FeedStretch, feedStretches } from '../core/turnover/feedWeeks.ts';
+import type { FeedStretch } from '../core/turnover/feedWeeks.ts';
 import { season, type TurnoverInput } from './turnoverSheet.ts';
-import { weeksText } from './weekNumbers.ts';
+import { weeksText } from './weeksText.ts';
 
 /** None where no feed is told. */
 export function feedLines(input: TurnoverInput): readonly string[] {
-  const { task, planted } = input.plan;
-  if (task.feed_g_d === null) return [];
-  const stretches = feedStretches(planted, task.feed_g_d);
+  const { feed } = input.figures;
+  if (feed.length === 0) return [];
   const lines = (['moreFeed', 'morePlants'] as const).flatMap((fit) => {
-    const weeks = stretches.filter((one) => one.fit === fit).flatMap(weeksIn);
+    const weeks = feed.filter((one) => one.fit === fit).flatMap(weeksIn);
     return weeks.length === 0
       ? []
       : [season(input, `harvest.feedWeeks.${fit}`, { weeks: weeksText(input, weeks) })];

@@ -1,6 +1,5 @@
 /** What the season gives and what falls short, in lines that sheet and page share. */
 import type { CropWeeks, ShortBy } from '../core/turnover/turnover.ts';
-import { metIn } from '../core/turnover/shortfalls.ts';
 import { counted, harvestText } from '../wording/harvest.ts';
 import { cropName, saidIn, season, type TurnoverInput } from './turnoverSheet.ts';
 
@@ -9,12 +8,14 @@ const reasons: readonly ShortBy[] = ['room', 'tooEarly', 'unsown', 'season', 'ho
 type Totals = 'crop' | 'met' | 'total' | 'wanted' | 'most';
 
 /** Crop, what was asked for, how much of it is picked in its week, and what is picked in all. */
-export function totalWords(input: TurnoverInput, of: CropWeeks): Readonly<Record<Totals, string>> {
-  const { crop, unit, totals } = of;
+export function totalWords(
+  input: TurnoverInput,
+  { crop, unit, totals }: CropWeeks,
+): Readonly<Record<Totals, string>> {
   const said = { catalogue: input.words.catalogue, units: input.units };
   return {
     crop: cropName(input, crop),
-    met: harvestText(metIn(of), unit, said),
+    met: harvestText(input.figures.met[crop] ?? 0, unit, said),
     total: harvestText(totals.picked, unit, said),
     wanted: harvestText(totals.wanted, unit, said),
     most: harvestText(totals.most, unit, said),

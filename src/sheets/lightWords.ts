@@ -1,10 +1,9 @@
 /** How long the days are and how warm it is, in lines that sheet and page share. */
-import { shortDay_h } from '../core/crops/growingPlace.ts';
 import type { Week } from '../core/turnover/turnover.ts';
 import { monthShort } from '../wording/date.ts';
 import { amount } from '../wording/quantity.ts';
 import { season, type TurnoverInput } from './turnoverSheet.ts';
-import { weeksText } from './weekNumbers.ts';
+import { weeksText } from './weeksText.ts';
 
 /** The week in the middle of some; null of none. */
 export function middleOf(weeks: readonly Week[]): Week | null {
@@ -31,11 +30,11 @@ export function lightLines(input: TurnoverInput): readonly string[] {
     const name = monthShort(`${month}-01`, input.words.catalogue);
     return week === null ? [] : [season(input, 'light.month', { month: name, ...wordsOf(input, week) })];
   });
-  const short = calendar.filter(({ daylight_h }) => daylight_h < shortDay_h).map(({ index }) => index);
+  const { shortDays } = input.figures;
   return [
     season(input, 'light.months', { months: months.join('; ') }),
-    ...(short.length === 0
+    ...(shortDays.length === 0
       ? []
-      : [season(input, `light.${task.place.shortDays}`, { weeks: weeksText(input, short) })]),
+      : [season(input, `light.${task.place.shortDays}`, { weeks: weeksText(input, shortDays) })]),
   ];
 }

@@ -1,7 +1,7 @@
 /** Which wishes about places were given up, and where, in lines that sheet and page share. */
 import type { Relaxed } from '../core/turnover/turnover.ts';
 import { cropName, season, type TurnoverInput } from './turnoverSheet.ts';
-import { weeksText } from './weekNumbers.ts';
+import { weeksText } from './weeksText.ts';
 
 /** What can harm first. */
 const wishes: readonly Relaxed['wish'][] = ['clearing', 'family', 'oneStrip'];

@@ -1,4 +1,5 @@
 /** What every sheet of a season gets, and what it gives. */
+import type { SeasonFigures } from '../core/turnover/seasonFigures.ts';
 import type { TurnoverPlan } from '../core/turnover/turnover.ts';
 import type { Job } from '../core/turnover/jobs.ts';
 import type { LabelGrid } from '../core/labelGrid.ts';
@@ -11,6 +12,7 @@ export type TurnoverInput = Printing & {
   readonly plan: TurnoverPlan;
   /** Everything that is to be done, day by day. */
   readonly jobs: readonly Job[];
+  readonly figures: SeasonFigures;
   /** The grid of the keeper's own labels; null for plain paper. */
   readonly labels: LabelGrid | null;
 };

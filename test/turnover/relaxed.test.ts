@@ -8,7 +8,7 @@ import { draftPlan } from '../../src/core/turnover/turnoverPlan.ts';
 import { plantUnit } from '../../src/core/turnover/units.ts';
 import { mindLines } from '../../src/sheets/mindLines.ts';
 import { relaxedLines } from '../../src/sheets/relaxedWords.ts';
-import { weekNumbers } from '../../src/sheets/weekNumbers.ts';
+import { weeksText } from '../../src/sheets/weeksText.ts';
 import { seasonInput, seasonPlan } from './seasons.ts';
 import { fixedGrowth, tasks } from './tasks.ts';
 
@@ -100,8 +100,9 @@ describe('wishes that were given up', () => {
 
   test('have their weeks by the calendar, in runs, also over new year', () => {
     const calendar = [51, 52, 1, 2, 3].map((isoWeek) => ({ isoWeek }));
-    const plan = { calendar } as unknown as TurnoverPlan;
-    expect(weekNumbers(plan, [4, 0, 1, 1, 2])).toBe('51–1, 3');
-    expect(weekNumbers(plan, [])).toBe('');
+    const input = seasonInput(seasonPlan('cape-school'));
+    const short = { ...input, plan: { ...input.plan, calendar } as unknown as TurnoverPlan };
+    expect(weeksText(short, [4, 0, 1, 1, 2])).toBe('weeks 51–1, 3');
+    expect(weeksText(short, [1])).toBe('week 52');
   });
 });

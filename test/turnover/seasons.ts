@@ -2,6 +2,7 @@
 import { grown } from '../../src/core/crops/growth.ts';
 import { clockFor } from '../../src/core/turnover/clock.ts';
 import { jobsOf } from '../../src/core/turnover/jobs.ts';
+import { seasonFigures } from '../../src/core/turnover/seasonFigures.ts';
 import type { TurnoverPlan, TurnoverTask } from '../../src/core/turnover/turnover.ts';
 import { turnoverPlans } from '../../src/core/turnover/turnoverPlan.ts';
 import { readContent } from '../../src/schemas/readContent.ts';
@@ -47,5 +48,14 @@ export const words = {
 
 export function seasonInput(plan: TurnoverPlan, paper: PaperName = 'A4'): TurnoverInput {
   const units = paper === 'A4' ? 'metric' : 'us';
-  return { plan, jobs: jobsOf(plan), words, paper, units, day: '2030-12-01', labels: null };
+  return {
+    plan,
+    jobs: jobsOf(plan),
+    figures: seasonFigures(plan),
+    words,
+    paper,
+    units,
+    day: '2030-12-01',
+    labels: null,
+  };
 }

@@ -72,7 +72,7 @@ describe('the sentences of a season', () => {
       const sum = (all: readonly number[]) => all.reduce((total, one) => total + one, 0);
       const totals = { wanted: sum(wanted), picked: sum(picked), most: 9 };
       const crop = { ...of, unit: 'bunch' as const, wanted, picked, totals };
-      return totalLines({ ...input, plan: { ...input.plan, crops: [crop] } })[0];
+      return totalLines(seasonInput({ ...input.plan, crops: [crop] }))[0];
     };
     expect(line([2, 2, 2], [6, 0, 0])).toBe(
       'Leaf lettuce: 2 bunches of 6 bunches that were asked for; 6 bunches are picked in all',

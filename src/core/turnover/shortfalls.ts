@@ -35,18 +35,6 @@ function sumOf(amounts: readonly number[]): number {
   return amounts.reduce((sum, amount) => sum + amount, 0);
 }
 
-/**
- * How much of what is wanted is picked in its week: what is picked beyond a week's wish makes up for no other week.
- * @param of wanted and picked, week by week
- * @returns in the unit of the wish; at most what is wanted in all
- * @valid every crop
- * @source commonPractice
- * @example metIn({ wanted: [2, 2, 0], picked: [5, 1, 1] }) // 3
- */
-export function metIn(of: Pick<CropWeeks, 'wanted' | 'picked'>): number {
-  return sumOf(of.wanted.map((amount, week) => Math.min(amount, of.picked[week] ?? 0)));
-}
-
 /** By wish, the weeks in which something could be picked if it had been sown before a week. */
 type Early = readonly ReadonlySet<number>[];
 

@@ -4,6 +4,7 @@ import { grown } from '../../core/crops/growth.ts';
 import { jobsOf } from '../../core/turnover/jobs.ts';
 import { planChanges } from '../../core/turnover/planChanges.ts';
 import type { Change } from '../../core/turnover/change.ts';
+import { seasonFigures } from '../../core/turnover/seasonFigures.ts';
 import type { TurnoverPlan } from '../../core/turnover/turnover.ts';
 import { draftPlan } from '../../core/turnover/turnoverPlan.ts';
 import { browserPress } from '../../paper/browser.ts';
@@ -121,7 +122,15 @@ async function better({ turn, number, plan }: Ask<'draw'>): Promise<void> {
 function inputOf({ plan, file }: Planned, day: string): TurnoverInput {
   const { catalogue, terms, sources } = started();
   const words = { catalogue, terms, sources };
-  return { plan, jobs: jobsOf(plan), words, labels: file.labels ?? null, ...file.sheet, day };
+  return {
+    plan,
+    jobs: jobsOf(plan),
+    figures: seasonFigures(plan),
+    words,
+    labels: file.labels ?? null,
+    ...file.sheet,
+    day,
+  };
 }
 
 type Show = {

@@ -2,8 +2,14 @@
 import type { TurnoverPlan } from '../core/turnover/turnover.ts';
 import { season, type TurnoverInput } from './turnoverSheet.ts';
 
+/** "week 12", "weeks 3–8, 12". */
+export function weeksText(input: TurnoverInput, weeks: readonly number[]): string {
+  const isOne = new Set(weeks).size === 1;
+  return season(input, `weekList.${isOne ? 'one' : 'many'}`, { weeks: weekNumbers(input.plan, weeks) });
+}
+
 /** "3–8, 12, 45–2": weeks in a row as one. */
-export function weekNumbers({ calendar }: TurnoverPlan, weeks: readonly number[]): string {
+function weekNumbers({ calendar }: TurnoverPlan, weeks: readonly number[]): string {
   const runs: { readonly from: number; to: number }[] = [];
   for (const week of [...new Set(weeks)].sort((a, b) => a - b)) {
     const open = runs.at(-1);
@@ -14,10 +20,4 @@ export function weekNumbers({ calendar }: TurnoverPlan, weeks: readonly number[]
   return runs
     .map(({ from, to }) => (from === to ? `${number(from)}` : `${number(from)}–${number(to)}`))
     .join(', ');
-}
-
-/** "week 12", "weeks 3–8, 12". */
-export function weeksText(input: TurnoverInput, weeks: readonly number[]): string {
-  const isOne = new Set(weeks).size === 1;
-  return season(input, `weekList.${isOne ? 'one' : 'many'}`, { weeks: weekNumbers(input.plan, weeks) });
 }
