@@ -80,7 +80,9 @@ function tooEarly(told: unknown): readonly Problem[] {
 /** As those of the season, and only those: what else is wrong with it is told once. */
 function wishProblems(told: unknown, season: unknown, facts: CropFacts): readonly Problem[] {
   const wishes = valueAt(told, ['wishes']);
-  if (wishes === undefined || typeof season !== 'object') return [];
+  const isDated = valueAt(told, ['wishesFrom']) !== undefined;
+  if (wishes === undefined) return isDated ? [{ code: 'missing', place: ['wishes'] }] : [];
+  if (typeof season !== 'object') return [];
   return checkTurnover({ ...season, wishes }, facts).filter(({ place }) => place[0] === 'wishes');
 }
 

@@ -238,6 +238,8 @@ describe('other wishes from a week on', () => {
       'again.wishes.3.crop sameCrop',
     ]);
     expect(wrong({ from: '2031-05-04', wishes: [] })).toEqual(['again.wishes tooFew']);
+    // A day without wishes would change nothing, and say nothing.
+    expect(wrong({ from: '2031-05-04', wishesFrom: '2031-07-01' })).toEqual(['again.wishes missing']);
   });
 });
 
