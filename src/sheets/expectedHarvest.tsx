@@ -17,6 +17,7 @@ import { seasonSide } from './parts/SeasonSide.tsx';
 import { WeekGraph } from './parts/WeekGraph.tsx';
 import type { LayOut } from './sheetKind.ts';
 import { cropName, saidIn, season, type TurnoverInput, type TurnoverKind } from './turnoverSheet.ts';
+import { runsOf } from './runsOf.ts';
 
 export const expectedHarvest: TurnoverKind = {
   id: 'expected-harvest',
@@ -68,17 +69,6 @@ function pieces(input: TurnoverInput): readonly Piece[] {
     ...said('mind', cautionTexts(input.plan, named, saidIn(input))),
     ...sowings.map((sowing): Piece => ({ part: 'when', sowing })),
   ];
-}
-
-/** Neighbours of the same part, under one heading. */
-function runsOf(some: readonly Piece[]): readonly (readonly Piece[])[] {
-  const runs: Piece[][] = [];
-  for (const piece of some) {
-    const last = runs.at(-1);
-    if (last?.[0]?.part === piece.part) last.push(piece);
-    else runs.push([piece]);
-  }
-  return runs;
 }
 
 type RunProps = { readonly input: TurnoverInput; readonly run: readonly Piece[] };

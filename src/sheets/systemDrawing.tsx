@@ -27,6 +27,7 @@ import {
   system,
   waySteps,
 } from './systemWords.ts';
+import { runsOf } from './runsOf.ts';
 
 export const systemDrawing: SheetKind = {
   id: 'system-drawing',
@@ -92,17 +93,6 @@ function cautions(input: SheetInput): readonly string[] {
     ...(holeLetters(input).length === 0 ? [] : [told(input, 'build', 'holesNote')]),
     told(input, 'build', 'stand'),
   ];
-}
-
-/** Neighbours of the same part, under one heading. */
-function runsOf(some: readonly Piece[]): readonly (readonly Piece[])[] {
-  const runs: Piece[][] = [];
-  for (const piece of some) {
-    const last = runs.at(-1);
-    if (last?.[0]?.part === piece.part) last.push(piece);
-    else runs.push([piece]);
-  }
-  return runs;
 }
 
 /** As high as leaves room for the way of the water and what happens when something fails. */

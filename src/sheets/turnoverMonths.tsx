@@ -16,6 +16,7 @@ import { seasonSide } from './parts/SeasonSide.tsx';
 import { type MonthGroup, type MonthLine, type SeasonMonth, seasonMonths } from './seasonMonths.ts';
 import type { LayOut } from './sheetKind.ts';
 import { saidIn, season, type TurnoverInput, type TurnoverKind } from './turnoverSheet.ts';
+import { runsOf } from './runsOf.ts';
 
 export const turnoverMonths: TurnoverKind = {
   id: 'turnover-months',
@@ -82,17 +83,6 @@ function subjectOf(input: TurnoverInput, { first, weeks }: SeasonMonth): string 
   const month = monthText(first, input.words.catalogue);
   const middle = middleOf(weeks);
   return middle === null ? month : lightText(input, month, middle);
-}
-
-/** Neighbours of the same part, under one heading. */
-function runsOf(some: readonly Piece[]): readonly (readonly Piece[])[] {
-  const runs: Piece[][] = [];
-  for (const piece of some) {
-    const last = runs.at(-1);
-    if (last?.[0]?.part === piece.part) last.push(piece);
-    else runs.push([piece]);
-  }
-  return runs;
 }
 
 type RunProps = {

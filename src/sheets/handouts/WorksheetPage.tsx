@@ -1,17 +1,16 @@
 /** One page of somebody's worksheet: whose it is, what is given, and the steps to fill in or filled in. */
 import type { Sheet } from '../../paper/layOut.ts';
 import { mm, paperSizes } from '../../paper/measures.ts';
-import { dayText } from '../../wording/date.ts';
 import { usInMetric } from '../../wording/quantity.ts';
 import { Leaf } from '../parts/blocks.tsx';
-import { CardHead } from '../parts/CardHead.tsx';
 import { Frame } from '../parts/Frame.tsx';
 import { rule, size, weight } from '../parts/look.ts';
 import { type HandoutInput, type HandoutView, handoutWords } from './handout.ts';
+import { HandoutHead } from './HandoutHead.tsx';
 import { type GivenContainer, givenContainers } from './handoutTasks.ts';
 import { Measuring, Roles } from './TeamWork.tsx';
 import { type Numbered, type Spacing, TaskBox } from './TaskBox.tsx';
-import { CheckLine, Whose } from './Whose.tsx';
+import { CheckLine } from './Whose.tsx';
 
 export type WorksheetPart = {
   readonly view: HandoutView;
@@ -24,7 +23,7 @@ export type WorksheetPart = {
 };
 
 export function worksheetPage(input: HandoutInput, part: WorksheetPart): Sheet {
-  const { session, words, paper } = input;
+  const { session, paper } = input;
   const { view, tasks, at, rest, measuring, spacing } = part;
   const isEnd = rest === 'none' && view === 'blank';
   return {
@@ -34,14 +33,7 @@ export function worksheetPage(input: HandoutInput, part: WorksheetPart): Sheet {
     root: (
       <Leaf height={mm(254)}>
         <Frame gap={gaps[spacing]}>
-          <CardHead
-            name={session.name}
-            place={session.place === '' ? null : session.place}
-            subject={subjectOf(input, view)}
-            kind={handoutWords(input, `kinds.${view}`)}
-            printed={dayText(session.date, words.catalogue)}
-          />
-          <Whose input={input} />
+          <HandoutHead input={input} kind={view} subject={subjectOf(input, view)} />
           {at === 'first' && view === 'blank' && input.shared === 'team' ? <Roles input={input} /> : null}
           {at === 'first' ? <Measures input={input} /> : null}
           {at === 'first' ? <CheckLine input={input} /> : null}

@@ -2,15 +2,13 @@
 import type { JSXNode } from 'satori/jsx';
 import type { Sheet } from '../../paper/layOut.ts';
 import { mm, paperSizes, pt } from '../../paper/measures.ts';
-import { dayText } from '../../wording/date.ts';
 import { Heading, Leaf, Para, TickList } from '../parts/blocks.tsx';
-import { CardHead } from '../parts/CardHead.tsx';
 import { Frame } from '../parts/Frame.tsx';
 import { rule, weight } from '../parts/look.ts';
 import { type HandoutInput, handoutWords } from './handout.ts';
+import { HandoutHead } from './HandoutHead.tsx';
 import { PlannedFigures } from './PlannedFigures.tsx';
 import type { PlannedTable } from './plannedRows.ts';
-import { Whose } from './Whose.tsx';
 
 /** Before anything of it is built. */
 const before = ['measure', 'ground', 'electric', 'held', 'start', 'supplier'] as const;
@@ -23,7 +21,7 @@ export type Planned = {
 };
 
 export function planPage(input: HandoutInput, { tables, warnings }: Planned, drawing: JSXNode): Sheet {
-  const { session, words, paper } = input;
+  const { session, paper } = input;
   return {
     ...paperSizes[paper],
     title: handoutWords(input, 'title', { name: session.name }),
@@ -32,14 +30,7 @@ export function planPage(input: HandoutInput, { tables, warnings }: Planned, dra
       <Leaf height={mm(254)}>
         <Frame>
           <div style={{ display: 'flex', flexDirection: 'column', rowGap: mm(3), ...asLargeAsItIs }}>
-            <CardHead
-              name={session.name}
-              place={session.place === '' ? null : session.place}
-              subject={handoutWords(input, 'views.plan')}
-              kind={handoutWords(input, 'kinds.plan')}
-              printed={dayText(session.date, words.catalogue)}
-            />
-            <Whose input={input} />
+            <HandoutHead input={input} kind="plan" subject={handoutWords(input, 'views.plan')} />
             <Stamp input={input} />
             {drawing}
             <PlannedFigures tables={tables} />
