@@ -59,29 +59,42 @@ export function sharedLayouts(
     return made;
   };
   /** Null where something has no room on one of its pages. */
-  const filledFor = async (sheet: SharedSheet, lines: number): Promise<readonly Filled[] | null> => {
+  const filledFor = async (
+    sheet: SharedSheet,
+    lines: number,
+    drawn: Map<string, Page>,
+  ): Promise<readonly Filled[] | null> => {
     const filled: Filled[] = [];
     for (const stencil of await stencilsFor(sheet, lines)) {
-      const page = await press.fill(stencil, sheet.values, await picturesFor(stencil, sheet));
+      const page = await press.fill(stencil, sheet.values, await picturesFor(stencil, sheet, drawn));
       if (page === null) return null;
       filled.push(page);
     }
     return filled;
   };
   return async (sheet) => {
+    const drawn = new Map<string, Page>();
     for (let lines = 1; lines <= mostLines; lines += 1) {
-      const filled = await filledFor(sheet, lines);
+      const filled = await filledFor(sheet, lines, drawn);
       if (filled !== null) return filled;
     }
     return (await sheet.own()).map(press.asLaidOut);
   };
 }
 
-async function picturesFor({ pictures: slots }: Stencil, { pictures = {} }: SharedSheet): Promise<Pictures> {
-  const drawn: Record<string, Page> = {};
+/** @param drawn what was drawn for the same person before, by its name and size */
+async function picturesFor(
+  { pictures: slots }: Stencil,
+  { pictures = {} }: SharedSheet,
+  drawn: Map<string, Page>,
+): Promise<Pictures> {
+  const found: Record<string, Page> = {};
   for (const [name, { box }] of slots) {
-    const picture = await pictures[name]?.(box);
-    if (picture !== undefined) drawn[name] = picture;
+    const key = `${name} ${box.width_pt} ${box.height_pt}`;
+    const picture = drawn.get(key) ?? (await pictures[name]?.(box));
+    if (picture === undefined) continue;
+    drawn.set(key, picture);
+    found[name] = picture;
   }
-  return drawn;
+  return found;
 }
