@@ -1,5 +1,6 @@
 /** What stands on the plans that people take home, read off their pages. */
 import { expect, test } from 'vitest';
+import { planOf } from '../../src/core/plan/planOf.ts';
 import { levels } from '../../src/core/workshop/exercise.ts';
 import { handoutTasks } from '../../src/sheets/handouts/handoutTasks.ts';
 import { deskFor, printed, systemIds } from './handoutDesk.ts';
@@ -41,6 +42,24 @@ test('a plan without fish, or with too little water under its beds, says so', as
   expect(await planOfCell('drum-corner')).toContain('over the rim');
   expect(await planOfCell('hollow-lane-ibc')).not.toContain('should hold');
 });
+
+test.each([8, 9, 12])(
+  'of %i beds as many are listed as have room, and the others are named',
+  async (count) => {
+    const desk = deskFor(['Ada'], {}, ['tank box 200 x 200 x 100 cm + bed box 40 x 40 x 25 cm']);
+    const own = desk.handoutOf(0);
+    const [bed] = own.system.beds;
+    if (bed === undefined) throw new Error('a system without a bed');
+    const system = { ...own.system, beds: Array.from({ length: count }, () => bed) };
+    const pages = (await desk.plans({ ...own, system, wholePlan: () => planOf(system) })).map(printed);
+    expect(pages.flatMap(faultsOf)).toEqual([]);
+    const text = pages.map(textOf).join(' ');
+    expect(text).toContain('Bed 8 ');
+    const last = { 8: null, 9: 'Bed 9 no room to list', 12: 'Bed 9 to 12 no room to list' }[count] ?? null;
+    if (last === null) expect(text).not.toContain('no room to list');
+    else expect(text).toContain(last);
+  },
+);
 
 test('whoever reads gallons finds the litres of the worksheet beside them', async () => {
   const us = { sheet: { paper: 'Letter', units: 'us' } };

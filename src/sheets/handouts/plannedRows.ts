@@ -19,7 +19,7 @@ const ofAll = [
 ];
 const ofBed = ['bedWeight_kg', 'placesSquare'];
 
-/** More beds than this have no room on the page beside their drawing. */
+/** More beds than this have no room on the page beside their drawing; that there are more is said. */
 const mostBeds = 8;
 
 /** One table, and of several beds another one with a row for each. */
@@ -37,7 +37,8 @@ export function plannedTables(input: HandoutInput, plan: Plan): readonly Planned
 
 function bedTable(input: HandoutInput, plan: Plan): PlannedTable {
   const keys = ['wetMedia_L', ...ofBed];
-  const rows = Array.from({ length: Math.min(input.system.beds.length, mostBeds) }, (_, at) => {
+  const { length } = input.system.beds;
+  const rows = Array.from({ length: Math.min(length, mostBeds) }, (_, at) => {
     const bed = String(at + 1);
     const values = keys.map((key) => {
       return plannedValue(input, plan, `bed${bed}.${key}`) ?? { slot: `plan-bed${bed}.${key}`, text: '' };
@@ -45,7 +46,19 @@ function bedTable(input: HandoutInput, plan: Plan): PlannedTable {
     return { name: handoutWords(input, 'bedNumber', { bed }), values };
   });
   const names = keys.map((key) => figureName(`bed1.${key}`, 1, input.words.catalogue));
-  return { heads: [handoutWords(input, 'bed'), ...names], widths_mm: [24, 44, 76, 46], rows };
+  const all = length > mostBeds ? [...rows, moreBeds(input, length)] : rows;
+  return { heads: [handoutWords(input, 'bed'), ...names], widths_mm: [24, 44, 76, 46], rows: all };
+}
+
+function moreBeds(input: HandoutInput, last: number): PlannedTable['rows'][number] {
+  const beds = { first: String(mostBeds + 1), last: String(last) };
+  const isOne = last === mostBeds + 1;
+  return {
+    name: isOne
+      ? handoutWords(input, 'bedNumber', { bed: beds.last })
+      : handoutWords(input, 'plan.bedsTo', beds),
+    values: [{ slot: 'more-beds', text: handoutWords(input, 'plan.notListed') }],
+  };
 }
 
 function plannedValue(input: HandoutInput, plan: Plan, key: string): PlannedValue | null {
