@@ -2,38 +2,70 @@ import { CoverError, codePointName, type Uncovered } from './cover.ts';
 import { paragraphDirection } from './direction.ts';
 import type { Face } from './face.ts';
 import type { Weight } from './page.ts';
-import { chooseFace, graphemesOf, isPlain, shapeRun } from './shape.ts';
+import { type Lately, lately } from './lately.ts';
+import { chooseFace, graphemesOf, isPlain, lastPlain, shapeRun } from './shape.ts';
+
+/** Graphemes that both weights can draw; of single signs that are graphemes by themselves a list, as most texts have no other. */
+export type FineSigns = {
+  readonly signs: Uint8Array;
+  readonly graphemes: Set<string>;
+  /** A name comes again at once: on the next page, and where more lines are tried for it. */
+  readonly texts: Lately<string, true>;
+};
+
+const keptTexts = 50;
+
+export function fineSigns(): FineSigns {
+  return { signs: new Uint8Array(lastPlain + 1), graphemes: new Set(), texts: lately(keptTexts) };
+}
 
 /**
  * Throws a CoverError for everything in these texts that the faces of either weight cannot draw.
- * @param fine graphemes that they can draw; whatever is found fine is added
+ * @param fine what they can draw; whatever is found fine is added
  */
 export function mustCover(
   texts: Iterable<string>,
   byWeight: Readonly<Record<Weight, readonly Face[]>>,
-  fine: Set<string>,
+  fine: FineSigns,
 ): void {
   const uncovered = new Map<string, Uncovered>();
   for (const text of texts) {
     if (isKnown(text, fine)) continue;
-    for (const segment of graphemesOf(text)) {
-      if (fine.has(segment)) continue;
-      const signs = /^\s$/.test(segment) ? [] : [...segment];
-      const missing = signs.filter((sign) => !canPrint(segment, sign, byWeight));
-      if (missing.length === 0) fine.add(segment);
-      for (const character of missing) {
-        if (uncovered.has(character)) continue;
-        uncovered.set(character, { character, codePoint: codePointName(character), standsIn: text });
-      }
+    const missing = missingIn(text, byWeight, fine);
+    if (missing.length === 0) fine.texts.set(text, true);
+    for (const character of missing) {
+      if (uncovered.has(character)) continue;
+      uncovered.set(character, { character, codePoint: codePointName(character), standsIn: text });
     }
   }
   if (uncovered.size > 0) throw new CoverError([...uncovered.values()]);
 }
 
-/** Most texts are plain, and have nothing that others did not have. */
-function isKnown(text: string, fine: ReadonlySet<string>): boolean {
-  if (!isPlain(text)) return false;
-  for (let at = 0; at < text.length; at += 1) if (!fine.has(text[at] ?? '')) return false;
+function missingIn(
+  text: string,
+  byWeight: Readonly<Record<Weight, readonly Face[]>>,
+  fine: FineSigns,
+): readonly string[] {
+  const found: string[] = [];
+  for (const segment of graphemesOf(text)) {
+    if (fine.graphemes.has(segment)) continue;
+    const signs = /^\s$/.test(segment) ? [] : [...segment];
+    const missing = signs.filter((sign) => !canPrint(segment, sign, byWeight));
+    if (missing.length === 0) note(segment, fine);
+    found.push(...missing);
+  }
+  return found;
+}
+
+function note(grapheme: string, { signs, graphemes }: FineSigns): void {
+  graphemes.add(grapheme);
+  if (grapheme.length === 1 && isPlain(grapheme)) signs[grapheme.charCodeAt(0)] = 1;
+}
+
+/** Most texts have no sign that others did not have. */
+function isKnown(text: string, { signs, texts }: FineSigns): boolean {
+  for (let at = 0; at < text.length; at += 1)
+    if (signs[text.charCodeAt(at)] !== 1) return texts.get(text) === true;
   return true;
 }
 

@@ -1,5 +1,6 @@
 /** How text is shown in a PDF: its glyphs, with their kerning, and what tells a reader the text they stand for. */
 import type { Glyph, Run } from './face.ts';
+import { lately } from './lately.ts';
 import { inReadingOrder, lettersOf } from './letters.ts';
 import { thousandth } from './measures.ts';
 import { fontName, nothing, type PdfFonts } from './pdfFonts.ts';
@@ -58,14 +59,12 @@ export function pdfNumber(value: number): string {
   const known = written.get(value);
   if (known !== undefined) return known;
   const text = String(thousandth(value));
-  if (written.size >= mostWritten) written.clear();
   written.set(value, text);
   return text;
 }
 
 /** The same few places come again on every print of a sheet, and writing a number takes long. */
-const written = new Map<number, string>();
-const mostWritten = 4_000;
+const written = lately<number, string>(2_000);
 
 /** Shows glyphs with their kerning: a number in the list moves the next glyph to the left, in thousandths. */
 function commandsOf(run: Run, size_pt: number, fonts: PdfFonts): readonly string[] {

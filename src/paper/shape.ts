@@ -6,6 +6,7 @@ import type { Face, Glyph, Run } from './face.ts';
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 /** Latin letters, digits and signs, of which no two make one grapheme; most texts have nothing else. */
 const apart = /^[ -~\u00a0-\u024f]*$/;
+export const lastPlain = 0x24f;
 
 /** Whether each sign of a text is a grapheme by itself. */
 export function isPlain(text: string): boolean {
@@ -61,6 +62,8 @@ export function shapePart(text: string, faces: readonly Face[], direction: Direc
  * given.
  */
 function splitByFace(text: string, faces: readonly Face[]): [Face, string][] {
+  const [usual] = faces;
+  if (usual && text !== '' && isPlain(text) && hasAll(usual, text)) return [[usual, text]];
   const parts: [Face, string][] = [];
   for (const segment of graphemesOf(text)) {
     const last = parts.at(-1);
@@ -69,6 +72,11 @@ function splitByFace(text: string, faces: readonly Face[]): [Face, string][] {
     else parts.push([face, segment]);
   }
   return parts;
+}
+
+function hasAll(face: Face, text: string): boolean {
+  for (let at = 0; at < text.length; at += 1) if (!face.has(text.charCodeAt(at))) return false;
+  return true;
 }
 
 export function chooseFace(grapheme: string, faces: readonly Face[], before: Face | undefined): Face {
@@ -91,13 +99,12 @@ export function shapeRun(face: Face, text: string, direction: Direction): readon
   harfbuzz.shape(face.font, buffer);
   const places = buffer.getGlyphPositions();
   const infos = buffer.getGlyphInfos();
-  const ends = clusterEnds(infos, text.length);
   return infos.map((info, index) => {
     const place = places[index];
     const opens = infos[index - 1]?.cluster !== info.cluster;
     return {
       id: info.codepoint,
-      text: opens ? text.slice(info.cluster, ends.get(info.cluster)) : '',
+      text: opens ? text.slice(info.cluster, clusterEnd(infos, index, direction) ?? text.length) : '',
       cluster: info.cluster,
       advance: place?.xAdvance ?? 0,
       right: place?.xOffset ?? 0,
@@ -106,8 +113,14 @@ export function shapeRun(face: Face, text: string, direction: Direction): readon
   });
 }
 
-/** Where the text of each cluster ends: at the start of the next in the text, whichever way the glyphs stand. */
-function clusterEnds(infos: readonly { readonly cluster: number }[], length: number): Map<number, number> {
-  const starts = [...new Set(infos.map((info) => info.cluster))].sort((a, b) => a - b);
-  return new Map(starts.map((start, at) => [start, starts[at + 1] ?? length]));
+/** Where the text of a cluster ends: at the start of the next in the text, which stands before it where text runs to the left. */
+function clusterEnd(
+  infos: readonly { readonly cluster: number }[],
+  first: number,
+  direction: Direction,
+): number | undefined {
+  if (direction === 'rtl') return infos[first - 1]?.cluster;
+  let next = first + 1;
+  while (infos[next]?.cluster === infos[first]?.cluster) next += 1;
+  return infos[next]?.cluster;
 }

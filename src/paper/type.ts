@@ -1,7 +1,8 @@
 import type { Bidi } from './bidi.ts';
 import { type Direction, mixesDirections } from './direction.ts';
 import type { Face, Run } from './face.ts';
-import { mustCover } from './mustCover.ts';
+import { lately } from './lately.ts';
+import { fineSigns, mustCover } from './mustCover.ts';
 import type { Weight } from './page.ts';
 import { shapeInOrder, shapePart } from './shape.ts';
 
@@ -20,12 +21,14 @@ export type Type = {
   readonly width: (text: string, weight: Weight, size: number, base?: Direction) => number;
   /** Throws a CoverError for everything in these texts that cannot be printed. */
   readonly mustCover: (texts: Iterable<string>) => void;
+  /** Text that needs no faces beside these, and no other order than from left to right; null for any other. */
+  readonly alone: (text: string, weight: Weight) => Shaped | null;
   /** The outline of a glyph as SVG path data, in font units, y up. */
   readonly outline: (face: Face, glyph: number) => string;
 };
 
-/** Enough for many sheets, and for the names that are set in a type of their own; forgotten all at once when full. */
-const keptRuns = { usual: 4_000, other: 250 };
+/** Enough for many sheets, and for the names that are set in a type of their own. */
+const keptRuns = { usual: 2_000, other: 125 };
 
 /** What a type has beyond the fonts of every sheet. */
 export type Extras = Pick<Type, 'packs' | 'bidi'> & {
@@ -42,25 +45,30 @@ export function typeFrom(faces: readonly Face[], { packs, bidi, usual }: Extras)
     text: faces.filter((face) => face.weight === 'text'),
     heavy: faces.filter((face) => face.weight === 'heavy'),
   };
-  const shaped = {
-    text: new Map<string, Shaped>(),
-    heavy: new Map<string, Shaped>(),
-  };
-  const fine = new Set<string>();
-  const runsOf = (text: string, weight: Weight, base?: Direction): readonly Run[] => {
-    if (usual !== null && base === undefined && isSetBy(usual, text, weight))
-      return usual.shape(text, weight);
-    return bidi ? shapeInOrder(text, byWeight[weight], bidi, base) : shapePart(text, byWeight[weight], 'ltr');
-  };
+  const most = keptRuns[usual === null ? 'usual' : 'other'];
+  const shaped = { text: lately<string, Shaped>(most), heavy: lately<string, Shaped>(most) };
+  const alone = { text: lately<string, Shaped | null>(most), heavy: lately<string, Shaped | null>(most) };
+  const fine = fineSigns();
+  const runsOf = (text: string, weight: Weight, base?: Direction): readonly Run[] =>
+    bidi ? shapeInOrder(text, byWeight[weight], bidi, base) : shapePart(text, byWeight[weight], 'ltr');
   const shapedOf = (text: string, weight: Weight, base?: Direction): Shaped => {
+    const plain = base === undefined ? (usual?.alone(text, weight) ?? null) : null;
+    if (plain !== null) return plain;
     const kept = shaped[weight];
     const key = base === undefined ? text : `${base}\n${text}`;
     const known = kept.get(key);
     if (known) return known;
     const runs = runsOf(text, weight, base);
     const made = { runs, perSize: runs.reduce((sum, run) => sum + runPerSize(run), 0) };
-    if (kept.size >= keptRuns[usual === null ? 'usual' : 'other']) kept.clear();
     kept.set(key, made);
+    return made;
+  };
+  const aloneOf = (text: string, weight: Weight): Shaped | null => {
+    const kept = alone[weight];
+    const known = kept.get(text);
+    if (known !== undefined) return known;
+    const made = isSetBy(byWeight[weight], text) ? shapedOf(text, weight) : null;
+    kept.set(text, made);
     return made;
   };
   return {
@@ -70,16 +78,16 @@ export function typeFrom(faces: readonly Face[], { packs, bidi, usual }: Extras)
     shape: (text, weight, base) => shapedOf(text, weight, base).runs,
     width: (text, weight, size, base) => shapedOf(text, weight, base).perSize * size,
     mustCover: (texts) => mustCover(texts, byWeight, fine),
+    alone: aloneOf,
     outline: (face, glyph) => face.font.glyphToPath(glyph),
   };
 }
 
-/** Whether a type has every sign of a text, and no other order than from left to right is needed. */
-function isSetBy({ faces }: Type, text: string, weight: Weight): boolean {
-  const own = faces.filter((face) => face.weight === weight);
+/** Whether faces have every sign of a text, and no other order than from left to right is needed. */
+function isSetBy(faces: readonly Face[], text: string): boolean {
   return (
     !mixesDirections(text) &&
-    [...text].every((sign) => own.some((face) => face.has(sign.codePointAt(0) ?? 0)))
+    [...text].every((sign) => faces.some((face) => face.has(sign.codePointAt(0) ?? 0)))
   );
 }
 

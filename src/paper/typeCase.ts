@@ -1,4 +1,5 @@
 import { type Face, type FontFile, faceFrom } from './face.ts';
+import { lately } from './lately.ts';
 import { openPacks, type PackShelf } from './openPacks.ts';
 import { eastAsianFamilies, isEastAsian, type Pack, packNamed, slicePacks, wholePacks } from './packs.ts';
 import { type Type, typeFrom } from './type.ts';
@@ -18,18 +19,18 @@ export type TypeCase = {
   readonly read: (pages: readonly Packed[]) => Promise<void>;
 };
 
-/** More than a print needs at a time; forgotten all at once when there are more. */
-const keptTypes = 50;
+/** More than a print needs at a time. */
+const keptTypes = 25;
 /** Where the letters of so many texts are found is kept: the lists of packs are long. */
-const keptPacks = 2_000;
+const keptPacks = 1_000;
 
 export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase {
   const faces = files.map((file, index) => faceFrom(file, index, shelf.inflate));
   const type = typeFrom(faces, { packs: [], bidi: null, usual: null });
   const lacking = lackingIn(faces);
   const opened = openPacks(shelf);
-  const types = new Map<string, Type>();
-  const packsOf = new Map<string, readonly Pack[]>();
+  const types = lately<string, Type>(keptTypes);
+  const packsOf = lately<string, readonly Pack[]>(keptPacks);
   const typeOf = ({ packs: names }: Packed): Type => {
     if (names.length === 0) return type;
     const known = types.get(names.join());
@@ -37,7 +38,6 @@ export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase
     const packs = names.map(packNamed);
     const all = [...faces, ...opened.facesOf(packs)];
     const made = typeFrom(all, { packs: names, bidi: opened.bidiOf(packs), usual: type });
-    if (types.size >= keptTypes) types.clear();
     types.set(names.join(), made);
     return made;
   };
@@ -48,7 +48,6 @@ export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase
       if (characters.length === 0) return type;
       const key = [...characters].sort().join('');
       const packs = packsOf.get(key) ?? (await packsFor(characters, shelf));
-      if (packsOf.size >= keptPacks) packsOf.clear();
       packsOf.set(key, packs);
       await opened.read(packs);
       return typeOf({ packs: packs.map((pack) => pack.name) });
