@@ -1,23 +1,18 @@
 /**
  * The one reader of all content: build, pages, terminal and tests use it. It reads, checks and cross-checks every
- * file and tells every problem at once, each with file, line and column. The only file here that touches the disk.
+ * file and tells every problem at once, each with file, line and column.
  */
-import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join, resolve, sep } from 'node:path';
 import type { Problem } from '../core/problem.ts';
-import { nameProblems, namesBrokenFile, type ReadFile, systemsOf, turnoversOf } from './collections.ts';
+import { nameProblems, namesBrokenFile, systemsOf, turnoversOf } from './collections.ts';
 import type { Content, ReadSystem } from './content.ts';
 import type { Facts } from './facts.ts';
 import type { PeopleFacts } from './people.ts';
+import { bytesOf, missingFile, namesIn, readFolder, readOne } from './readFiles.ts';
 import { inOrder } from './problemOrder.ts';
 import type { Handbook } from './readHandbook.ts';
 import { mostRosterBytes } from './readRoster.ts';
-import { decodeUtf8 } from './utf8.ts';
 import { type ReadWorkshop, toWorkshop } from './workshops.ts';
-import { readYaml } from './yamlFile.ts';
-
-/** Larger files are refused without being read: nobody types two million characters. */
-const mostBytes = 2_000_000;
 
 /**
  * Reads a content folder.
@@ -100,9 +95,6 @@ export async function readSystem(
   return system ? { system } : { problems: inOrder(problems) };
 }
 
-/** Rosters lie beside their workshops; they are read with them, and are no content of their own. */
-const isRoster = (name: string): boolean => /\.(csv|tsv|txt)$/i.test(name);
-
 /** In the order of their ids. A project need not have any. */
 async function readWorkshops(
   dir: string,
@@ -133,71 +125,4 @@ function bedName(wording: Content['wording']): string {
   const workshop = wording['en']?.['workshop'];
   const name = typeof workshop === 'object' ? workshop['bed'] : undefined;
   return typeof name === 'string' ? name : 'Bed';
-}
-
-async function readFolder(dir: string, folder: string, problems: Problem[]): Promise<readonly ReadFile[]> {
-  const shown = `${basename(resolve(dir))}/${folder}`;
-  const names = await namesIn(join(dir, folder));
-  if (names === null) {
-    problems.push(missingFile(shown));
-    return [];
-  }
-  const read = await Promise.all(
-    names.map((name) => readOne(join(dir, folder, name), `${shown}/${name}`, problems)),
-  );
-  return read.filter((file) => file !== null);
-}
-
-function missingFile(file: string): Problem {
-  return { code: 'fileMissing', place: [], given: file, at: { file, line: 1, column: 1 } };
-}
-
-/** Every file below a folder but hidden ones and notes to people, in a fixed order. */
-async function namesIn(folder: string): Promise<readonly string[] | null> {
-  try {
-    const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-    return entries
-      .filter((entry) => !entry.isDirectory())
-      .map((entry) =>
-        join(entry.parentPath, entry.name)
-          .slice(folder.length + 1)
-          .split(sep)
-          .join('/'),
-      )
-      .filter((name) => !name.split('/').some((part) => part.startsWith('.')) && !name.endsWith('.md'))
-      .filter((name) => basename(folder) !== 'workshops' || !isRoster(name))
-      .sort();
-  } catch {
-    return null;
-  }
-}
-
-async function readOne(path: string, file: string, problems: Problem[]): Promise<ReadFile | null> {
-  const start = { file, line: 1, column: 1 };
-  const refuse = (problem: Omit<Problem, 'place'>) => {
-    problems.push({ place: [], at: start, ...problem });
-    return null;
-  };
-  const name = /([^/]*)\.yaml$/.exec(file)?.[1];
-  if (name === undefined) return refuse({ code: 'fileName', given: basename(file) });
-  const bytes = await bytesOf(path);
-  if (bytes === null) return refuse({ code: 'fileMissing', given: file });
-  if (typeof bytes === 'number')
-    return refuse({ code: 'fileTooLarge', given: String(bytes), max: mostBytes });
-  const decoded = decodeUtf8(bytes);
-  if ('wrongAt' in decoded) return refuse({ code: 'notUtf8', at: { file, ...decoded.wrongAt } });
-  const yaml = readYaml(decoded.text, file);
-  if ('raw' in yaml) return { ...yaml, file, name };
-  problems.push(...yaml.problems);
-  return null;
-}
-
-/** The bytes of a file; only their number where there are too many; null where it cannot be read. */
-async function bytesOf(path: string, most = mostBytes): Promise<Uint8Array | number | null> {
-  try {
-    const { size } = await stat(path);
-    return size > most ? size : await readFile(path);
-  } catch {
-    return null;
-  }
 }

@@ -2,7 +2,8 @@
 import type { Problem } from '../core/problem.ts';
 import type { Change, Emptied } from '../core/turnover/change.ts';
 import { lastPlaces, leavesWholePlants, numbersOf } from '../core/turnover/emptied.ts';
-import type { Sowing, Strip, TurnoverPlan, TurnoverTask } from '../core/turnover/turnover.ts';
+import type { Sown, SownPlan } from '../core/turnover/sown.ts';
+import type { Strip, TurnoverTask } from '../core/turnover/turnover.ts';
 import { type PlantUnit, plantUnit } from '../core/turnover/units.ts';
 import { weekFrom } from '../core/turnover/weeks.ts';
 import { type Again, againOf } from './again.ts';
@@ -29,7 +30,7 @@ export type ToChange = { readonly change: Change; readonly file: TurnoverFile } 
  */
 export function toChange(
   raw: unknown,
-  { plan, file }: { readonly plan: TurnoverPlan; readonly file: TurnoverFile },
+  { plan, file }: { readonly plan: SownPlan; readonly file: TurnoverFile },
   facts: CropFacts,
   place: Path,
 ): ToChange {
@@ -50,7 +51,7 @@ export function toChange(
  */
 export function changeOf(
   { told, now_week, missed_weeks, wishes }: Again,
-  plan: TurnoverPlan,
+  plan: SownPlan,
   place: Path,
 ): { readonly change: Change } | Problems {
   const problems: Problem[] = [];
@@ -77,14 +78,14 @@ export function changeOf(
 }
 
 /** A sowing without what was lifted of it already. */
-type Stands = { readonly sowing: Sowing; readonly unit: PlantUnit };
+type Stands = { readonly sowing: Sown; readonly plants: number; readonly unit: PlantUnit };
 
 type Wrong = Omit<Problem, 'place'>;
 
 /** When it is planned again, and in which weeks nothing was done. */
 type Weeks = Pick<Change, 'now_week' | 'missed_weeks'>;
 
-function foundIn({ task, sowings }: TurnoverPlan, id: string, weeks: Weeks): Stands | Wrong {
+function foundIn({ task, sowings }: SownPlan, id: string, weeks: Weeks): Stands | Wrong {
   const sowing = sowings.find((one) => one.id === id);
   const open = sowings.filter((one) => isOpen(task, one, weeks)).map((one) => one.id);
   const ofCrop = open.filter((one) => one.split('-')[0] === id.split('-')[0]);
@@ -97,11 +98,11 @@ function foundIn({ task, sowings }: TurnoverPlan, id: string, weeks: Weeks): Sta
   const unit = plantUnit(wish.crop, task.place_mm, wish.unit);
   const strips = sowing.strips.filter((strip) => stands(strip, weeks));
   const plants = (numbersOf({ strips }).length / unit.places) * unit.plants;
-  return { sowing: { ...sowing, strips, plants }, unit };
+  return { sowing: { ...sowing, strips }, plants, unit };
 }
 
 /** Sown by then, and not all lifted. */
-function isOpen(task: TurnoverTask, { sow_d, strips }: Sowing, weeks: Weeks): boolean {
+function isOpen(task: TurnoverTask, { sow_d, strips }: Sown, weeks: Weeks): boolean {
   return weekFrom(task, sow_d) < weeks.now_week && strips.some((strip) => stands(strip, weeks));
 }
 
@@ -111,11 +112,14 @@ function stands({ to_week }: Strip, { now_week, missed_weeks }: Weeks): boolean 
 
 type Part = ChangeFile['partly'][number];
 
-function emptyOf({ sowing, unit }: Stands, { plants, empty = '' }: Part): readonly number[] | Wrong {
+function emptyOf(
+  { sowing, plants, unit }: Stands,
+  { plants: left, empty = '' }: Part,
+): readonly number[] | Wrong {
   const all = numbersOf(sowing);
-  if (plants !== undefined && plants >= sowing.plants && sowing.plants > 1)
-    return { code: 'outOfRange', given: String(plants), min: 1, max: sowing.plants - 1, unit: '' };
-  const places = plants === undefined ? numbersIn(empty) : lastPlaces(sowing, unit, plants);
+  if (left !== undefined && left >= plants && plants > 1)
+    return { code: 'outOfRange', given: String(left), min: 1, max: plants - 1, unit: '' };
+  const places = left === undefined ? numbersIn(empty) : lastPlaces(sowing, unit, left);
   const other = places.filter((place) => !all.includes(place));
   const runs = sowing.strips.map(({ first, last }) => (first === last ? `${first}` : `${first}-${last}`));
   if (other.length > 0) return { code: 'placesOther', given: other.join(', '), allowed: runs };

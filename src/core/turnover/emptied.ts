@@ -1,5 +1,6 @@
 /** Sowings that failed in part: which of their places are empty, and what is left of them. */
-import type { Sowing, Strip } from './turnover.ts';
+import type { Sown } from './sown.ts';
+import type { Strip } from './turnover.ts';
 
 /**
  * The places that are given up where only so many plants are left: those with the highest numbers, plant by plant.
@@ -11,7 +12,7 @@ import type { Sowing, Strip } from './turnover.ts';
  * @source commonPractice
  */
 export function lastPlaces(
-  sowing: Sowing,
+  sowing: Pick<Sown, 'strips'>,
   unit: { readonly plants: number; readonly places: number },
   plants: number,
 ): readonly number[] {
@@ -36,7 +37,11 @@ export function lastPlaces(
  * @valid plants that are lifted in one week stand side by side
  * @source geometry
  */
-export function leavesWholePlants(sowing: Sowing, empty: readonly number[], places: number): boolean {
+export function leavesWholePlants(
+  sowing: Pick<Sown, 'strips'>,
+  empty: readonly number[],
+  places: number,
+): boolean {
   const gone = new Set(empty);
   return byLifting(sowing).every((all) => all.filter((place) => gone.has(place)).length % places === 0);
 }
@@ -49,7 +54,7 @@ export function leavesWholePlants(sowing: Sowing, empty: readonly number[], plac
  * @source geometry
  * @example numbersOf({ strips: [{ first: 3, last: 5 }] }) // [3, 4, 5]
  */
-export function numbersOf(sowing: Pick<Sowing, 'strips'>): readonly number[] {
+export function numbersOf(sowing: Pick<Sown, 'strips'>): readonly number[] {
   return sowing.strips.flatMap(numbersIn).sort((a, b) => a - b);
 }
 
@@ -82,7 +87,7 @@ function numbersIn({ first, last }: Pick<Strip, 'first' | 'last'>): readonly num
 }
 
 /** Places in order, by the week in which they are lifted. */
-function byLifting({ strips }: Sowing): readonly number[][] {
+function byLifting({ strips }: Pick<Sown, 'strips'>): readonly number[][] {
   const groups = new Map<number, number[]>();
   for (const strip of [...strips].sort((a, b) => a.first - b.first))
     groups.set(strip.to_week, [...(groups.get(strip.to_week) ?? []), ...numbersIn(strip)]);

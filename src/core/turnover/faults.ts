@@ -1,4 +1,5 @@
 /** A plan looked at once more, by what it says itself: counted from its strips and pickings, not from the sums that made it. */
+import { firstClash } from './clash.ts';
 import type { Sowing, TurnoverPlan } from './turnover.ts';
 
 export type Fault =
@@ -26,7 +27,7 @@ const week_d = 7;
  */
 export function faultsIn(plan: TurnoverPlan): readonly Fault[] {
   const checks: readonly (readonly [Fault, (of: TurnoverPlan) => boolean])[] = [
-    ['doubleBooked', isDoubleBooked],
+    ['doubleBooked', (of) => firstClash(of) !== null],
     ['noRest', lacksRest],
     ['tooManyPlaces', isTooFull],
     ['harvestSum', ({ crops, sowings }) => !crops.every((one) => addsUp(one, sowings))],
@@ -37,19 +38,6 @@ export function faultsIn(plan: TurnoverPlan): readonly Fault[] {
     ['order', ({ sowings }) => !sowings.every(isInOrder)],
   ];
   return checks.flatMap(([fault, isBroken]) => (isBroken(plan) ? [fault] : []));
-}
-
-/** From planting to the end of the rest nothing else stands on a place. */
-function isDoubleBooked({ task, sowings }: TurnoverPlan): boolean {
-  const taken = task.beds.map(({ places }) => Array.from({ length: places }, () => -1));
-  const strips = sowings
-    .flatMap(({ bed, strips: own }) => own.map((strip) => ({ bed, ...strip })))
-    .sort((a, b) => a.from_week - b.from_week);
-  return strips.some(({ bed, first, last, from_week, restTo_week }) => {
-    const places = taken[bed]?.slice(first - 1, last) ?? [];
-    taken[bed]?.fill(restTo_week, first - 1, last);
-    return places.some((until) => until >= from_week);
-  });
 }
 
 function lacksRest({ task, sowings }: TurnoverPlan): boolean {

@@ -4,7 +4,8 @@ import type { BedKind } from './bedKinds.ts';
 import type { Change } from './change.ts';
 import type { Choice } from './choices.ts';
 import { inTwo, numbersOf } from './emptied.ts';
-import type { Sowing, Strip, TurnoverPlan, TurnoverTask } from './turnover.ts';
+import type { Sown, SownPlan } from './sown.ts';
+import type { Strip, TurnoverTask } from './turnover.ts';
 import { plantUnit } from './units.ts';
 import { isHoliday, restWeeks, weekFrom } from './weeks.ts';
 
@@ -18,7 +19,7 @@ import { isHoliday, restWeeks, weekFrom } from './weeks.ts';
  * @valid changes within the season
  * @source commonPractice
  */
-export function standing(plan: TurnoverPlan, change: Change, kinds: readonly BedKind[]): readonly Placed[] {
+export function standing(plan: SownPlan, change: Change, kinds: readonly BedKind[]): readonly Placed[] {
   const { task } = plan;
   const kept = plan.sowings.filter((sowing) => isSown(task, sowing, change));
   const off: Off = (week) => change.missed_weeks.includes(week) || isHoliday(task, week);
@@ -38,15 +39,15 @@ export function standing(plan: TurnoverPlan, change: Change, kinds: readonly Bed
 type Off = (week: number) => boolean;
 
 /** A strip as it was planned, and as it stands now. */
-type Stands = { readonly sowing: Sowing; readonly was: Strip; readonly strip: Strip };
+type Stands = { readonly sowing: Sown; readonly was: Strip; readonly strip: Strip };
 
-function isSown(task: TurnoverTask, { sow_d }: Sowing, { now_week, missed_weeks }: Change): boolean {
+function isSown(task: TurnoverTask, { sow_d }: Sown, { now_week, missed_weeks }: Change): boolean {
   const week = weekFrom(task, sow_d);
   return week < now_week && !missed_weeks.includes(week);
 }
 
 /** Its strips, without the places on which it failed; those count up to the last time that they were picked. */
-function leftOf(task: TurnoverTask, sowing: Sowing, change: Change): readonly Strip[] {
+function leftOf(task: TurnoverTask, sowing: Sown, change: Change): readonly Strip[] {
   const { now_week, failed, partly, missed_weeks } = change;
   const empty = failed.includes(sowing.id)
     ? numbersOf(sowing)
@@ -62,7 +63,7 @@ function leftOf(task: TurnoverTask, sowing: Sowing, change: Change): readonly St
 /** The week in which a strip that stands was cut last; null where it was not. */
 function lastCut(
   task: TurnoverTask,
-  { crop, picks }: Sowing,
+  { crop, picks }: Sown,
   { from_week }: Strip,
   { now_week, missed_weeks }: Change,
 ): number | null {

@@ -16,6 +16,7 @@ import { cropWeeks, shortfalls, type Unsown, unsownWeeks } from './shortfalls.ts
 import type { Solver } from './solver.ts';
 import { sowingsOf } from './sowings.ts';
 import { type Staged, stagesOf } from './stages.ts';
+import type { SownPlan } from './sown.ts';
 import { standing } from './standing.ts';
 import { turnoverNotes } from './turnoverNotes.ts';
 import type { TurnoverPlan, TurnoverTask, Week } from './turnover.ts';
@@ -68,11 +69,7 @@ function freshSeason(task: TurnoverTask, grows: Grows): Season {
  * @throws Error where a plan breaks its own rules, which is our mistake
  * @source commonPractice
  */
-export function* replans(
-  plan: TurnoverPlan,
-  change: Change,
-  means: Means,
-): Generator<TurnoverPlan, void, void> {
+export function* replans(plan: SownPlan, change: Change, means: Means): Generator<TurnoverPlan, void, void> {
   const task = { ...plan.task, wishes: change.wishes ?? plan.task.wishes };
   const kinds = bedKinds(task);
   const stands = standing({ ...plan, task }, change, kinds);
