@@ -8,6 +8,7 @@ import type { Page } from '../paper/page.ts';
 import { finestDpi } from '../paper/toPng.ts';
 import type { Press } from '../paper/press.ts';
 import type { ReadTurnover } from '../schemas/content.ts';
+import { planText } from '../schemas/planFile.ts';
 import { plainPrint } from '../sheets/sheetPrint.ts';
 import type { TurnoverInput } from '../sheets/turnoverSheet.ts';
 import { turnoverSheets } from '../sheets/turnoverSheets.ts';
@@ -38,6 +39,7 @@ export async function printTurnover(
   const said = { catalogue: job.words.catalogue, units, day: job.day };
   const calendar = calendarFile(plan, input.jobs, said);
   if (calendar !== null) await writeFile(join(into, 'calendar.ics'), calendar);
+  await writeFile(join(into, 'plan.json'), planText(plan));
   await writeFile(join(into, 'plan.csv'), planTable(plan, input.jobs, said));
   let pages = 0;
   for (const kind of turnoverSheets) pages += await printKind(kind, input, { into, job, press });

@@ -14,6 +14,7 @@ import { problemLine } from '../wording/problem.ts';
 const now_s = () => performance.now() / 1000;
 
 /**
+ * What is kept of a plan that somebody works by is taken as it is; the rest is worked out.
  * @param most_s seconds for the season, and as many for each time that its rest is planned again
  * @throws Error with a sentence for everything that cannot have come differently in this plan
  */
@@ -25,10 +26,12 @@ export function seasonPlan(
 ): TurnoverPlan {
   const grows = (crop: Crop, sow_d: number) => grown(crop, task.place, sow_d);
   const means = () => ({ grows, solver, clock: clockFor(now_s, most_s) });
-  const plans = [lastOf(task, turnoverPlans(task, means()))];
+  const known = again.findLastIndex(({ before }) => before !== null);
+  const plans: TurnoverPlan[] = known < 0 ? [lastOf(task, turnoverPlans(task, means()))] : [];
   for (const [at, told] of again.entries()) {
-    const before = plans.at(-1);
-    if (before === undefined) break;
+    if (at < known) continue;
+    const before = at === known ? told.before : plans.at(-1);
+    if (!before) break;
     const result = changeOf(told, before, ['again', at]);
     if ('problems' in result)
       throw new Error(result.problems.map((one) => problemLine(one, catalogue)).join(' '));

@@ -1,6 +1,7 @@
 /** What came differently in a season, against its weeks and wishes; not yet against any plan. */
 import { dayNumber_d } from '../core/calendar.ts';
 import type { Change } from '../core/turnover/change.ts';
+import type { SownPlan } from '../core/turnover/sown.ts';
 import { weekFrom, weekWith } from '../core/turnover/weeks.ts';
 import type { ChangeFile } from './changeFile.ts';
 import type { CropFacts } from './facts.ts';
@@ -8,7 +9,11 @@ import type { TurnoverFile } from './turnoverFile.ts';
 import { taskOf } from './turnoverTask.ts';
 import { wishesJoined } from './wishesJoined.ts';
 
-export type Again = Pick<Change, 'now_week' | 'missed_weeks' | 'wishes'> & { readonly told: ChangeFile };
+export type Again = Pick<Change, 'now_week' | 'missed_weeks' | 'wishes'> & {
+  readonly told: ChangeFile;
+  /** The plan that it happened to; null where that is to be worked out anew. */
+  readonly before: SownPlan | null;
+};
 
 /** All that a checked file says of planning again, one after the other. */
 export function againIn(file: TurnoverFile, facts: CropFacts): readonly Again[] {
@@ -31,9 +36,10 @@ export function againOf(
   const task = taskOf(file, facts);
   const now_week = Math.max(0, weekFrom(task, dayNumber_d(told.from)));
   const missed_weeks = told.missed.map(({ on }) => weekWith(task, dayNumber_d(on)));
-  if (told.wishes === undefined) return { again: { told, now_week, missed_weeks, wishes: null }, file };
+  const own = { told, now_week, missed_weeks, before: null };
+  if (told.wishes === undefined) return { again: { ...own, wishes: null }, file };
   const from_week = told.wishesFrom === undefined ? 0 : weekWith(task, dayNumber_d(told.wishesFrom));
   const week = Math.max(now_week, from_week);
   const next = { ...file, wishes: wishesJoined({ file, task }, told.wishes, week) };
-  return { again: { told, now_week, missed_weeks, wishes: taskOf(next, facts).wishes }, file: next };
+  return { again: { ...own, wishes: taskOf(next, facts).wishes }, file: next };
 }

@@ -1,6 +1,6 @@
 /** What came differently in a season, as its file or a form says it. */
 import * as z from 'zod';
-import { day, line, whole } from './fields.ts';
+import { beside, day, line, whole } from './fields.ts';
 import { wishFile } from './wishFile.ts';
 
 /**
@@ -10,6 +10,11 @@ import { wishFile } from './wishFile.ts';
 export const changeFile = z.strictObject({
   /** What was sown before this day stands; from it on everything is planned again. */
   from: day(),
+  /**
+   * The plan on your wall: `plan.json` as it was printed with the calendar, kept beside this file or in a folder below.
+   * Without it the plan of before is worked out anew, and may come out otherwise than the one that you work by.
+   */
+  plan: beside('planPlace').optional(),
   /** Sowings that came to nothing. */
   failed: z.array(line()).max(10_000).default([]),
   /** Sowings that failed in part. Write one of the two: how many plants are left, or which places are empty. */

@@ -7,6 +7,7 @@ import type { CropFacts, Facts } from './facts.ts';
 import { keyPattern } from './fields.ts';
 import { readBySchema } from './issues.ts';
 import { valueAt } from './schemaAt.ts';
+import type { Beside } from './plansBeside.ts';
 import { toSystem } from './toSystem.ts';
 import { toTurnover } from './toTurnover.ts';
 import { withoutNulls } from './withoutNulls.ts';
@@ -66,15 +67,18 @@ export function turnoversOf(
   facts: CropFacts,
   existing: readonly string[],
   problems: Problem[],
+  plans: (season: ReadFile) => Beside,
 ): readonly ReadTurnover[] {
   const fileOfId = new Map<string, string>();
-  const turnovers = files.flatMap(({ file, name, raw, locate }) => {
-    const result = toTurnover(raw, facts);
+  const turnovers = files.flatMap((season) => {
+    const { file, name, raw, locate } = season;
+    const result = toTurnover(raw, facts, plans(season));
     const found = [
       ...nameProblems(raw, name, file, fileOfId),
       ...('problems' in result ? result.problems : []),
     ];
-    problems.push(...found.filter((problem) => !namesBrokenFile(problem, existing)).map(locate));
+    const told = found.filter((problem) => !namesBrokenFile(problem, existing));
+    problems.push(...told.map((problem) => (problem.at ? problem : locate(problem))));
     if ('problems' in result) return [];
     const { task, raw: filled, again } = result;
     return [{ id: task.id, file, shared: filled.shared, sheet: filled.sheet, raw: filled, task, again }];

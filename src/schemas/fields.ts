@@ -5,6 +5,7 @@
 import * as z from 'zod';
 import { dayOf } from '../core/calendar.ts';
 import type { ProblemCode } from '../core/problem.ts';
+import { liesBelow } from './liesBelow.ts';
 
 /** A number within bounds. The unit stands in the messages and beside the field of a form. */
 export function number(min: number, max: number, unit: string) {
@@ -29,6 +30,14 @@ export function whole(min: number, max: number, unit: string) {
 /** Words on one line: any language and script, up to 500 characters. */
 export function line() {
   return z.string().superRefine(checkText(500, ''));
+}
+
+/** Name of a file beside the one that names it, or in a folder below. */
+export function beside(code: ProblemCode) {
+  return line().superRefine((text, context) => {
+    const own: OwnIssue | null = liesBelow(text) ? null : { code, given: text };
+    if (own) context.addIssue({ code: 'custom', params: own });
+  });
 }
 
 /** Words on one line that may also be left empty. */

@@ -4,11 +4,12 @@
  */
 import { basename, join, resolve, sep } from 'node:path';
 import type { Problem } from '../core/problem.ts';
-import { nameProblems, namesBrokenFile, systemsOf, turnoversOf } from './collections.ts';
+import { nameProblems, namesBrokenFile, type ReadFile, systemsOf, turnoversOf } from './collections.ts';
 import type { Content, ReadSystem } from './content.ts';
 import type { Facts } from './facts.ts';
 import type { PeopleFacts } from './people.ts';
-import { bytesOf, missingFile, namesIn, readFolder, readOne } from './readFiles.ts';
+import { type Beside, plansNamed } from './plansBeside.ts';
+import { bytesOf, missingFile, namesIn, readFolder, readOne, readText } from './readFiles.ts';
 import { inOrder } from './problemOrder.ts';
 import type { Handbook } from './readHandbook.ts';
 import { mostRosterBytes } from './readRoster.ts';
@@ -34,7 +35,9 @@ export async function readContent(
   const systemFiles = await read('systems');
   const systems = systemsOf(systemFiles, facts, names.facts, problems);
   const cropFacts = { crops: book.crops, climates: book.climates };
-  const turnovers = turnoversOf(await read('turnovers'), cropFacts, names.crops, problems);
+  const seasons = await read('turnovers');
+  const plans = await plansOf(dir, seasons, problems);
+  const turnovers = turnoversOf(seasons, cropFacts, names.crops, problems, plans);
   const workshops = without.includes('workshops')
     ? []
     : await readWorkshops(
@@ -93,6 +96,25 @@ export async function readSystem(
   const file = await readOne(path, path.split(sep).join('/'), problems);
   const [system] = file ? systemsOf([file], facts, [], problems) : [];
   return system ? { system } : { problems: inOrder(problems) };
+}
+
+/** The plans that seasons name, each read once. */
+async function plansOf(
+  dir: string,
+  seasons: readonly ReadFile[],
+  problems: Problem[],
+): Promise<(season: ReadFile) => Beside> {
+  const found = new Map<string, ReturnType<Beside>>();
+  const placeOf = ({ file }: ReadFile, name: string): string =>
+    `${file.slice(0, file.lastIndexOf('/') + 1)}${name}`;
+  for (const season of seasons)
+    for (const name of plansNamed(season.raw)) {
+      const file = placeOf(season, name);
+      const path = join(dir, file.slice(file.indexOf('/') + 1));
+      if (found.has(file) || (await bytesOf(path)) === null) continue;
+      found.set(file, (await readText(path, file, problems)) ?? 'broken');
+    }
+  return (season) => (name) => found.get(placeOf(season, name)) ?? 'missing';
 }
 
 /** In the order of their ids. A project need not have any. */

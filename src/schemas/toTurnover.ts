@@ -7,7 +7,7 @@ import { checkTurnover } from './checkTurnover.ts';
 import type { CropFacts } from './facts.ts';
 import { readBySchema } from './issues.ts';
 import { checkLabels } from './labels.ts';
-import type { Path } from './schemaAt.ts';
+import { type Beside, withPlans } from './plansBeside.ts';
 import { type TurnoverFile, turnoverFile } from './turnoverFile.ts';
 import { taskOf } from './turnoverTask.ts';
 import { withoutNulls } from './withoutNulls.ts';
@@ -21,19 +21,19 @@ export type ToTurnover =
  * Checks a season and turns it into the core's task.
  * @param raw plain data: from YAML or from a form
  * @param facts the crops and climates that it may name
- * @param place where it stands in the whole, in front of every problem's place
+ * @param beside reads the plans that it names
  */
-export function toTurnover(raw: unknown, facts: CropFacts, place: Path = []): ToTurnover {
+export function toTurnover(raw: unknown, facts: CropFacts, beside: Beside = () => 'missing'): ToTurnover {
   const given = withoutNulls(raw);
-  const read = readBySchema(turnoverFile, given, place);
+  const read = readBySchema(turnoverFile, given, []);
   const across = [
-    ...[...checkTurnover(given, facts), ...checkAgains(given, facts)].map((one) => ({
-      ...one,
-      place: [...place, ...one.place],
-    })),
-    ...checkLabels(given, [...place, 'labels']),
+    ...checkTurnover(given, facts),
+    ...checkAgains(given, facts),
+    ...checkLabels(given, ['labels']),
   ];
   if ('problems' in read) return { problems: [...read.problems, ...across] };
   if (across.length > 0) return { problems: across };
-  return { task: taskOf(read.value, facts), raw: read.value, again: againIn(read.value, facts) };
+  const task = taskOf(read.value, facts);
+  const { again, problems } = withPlans(againIn(read.value, facts), task, beside);
+  return problems.length > 0 ? { problems } : { task, raw: read.value, again };
 }

@@ -4,7 +4,7 @@
  */
 import * as z from 'zod';
 import { levels } from '../core/workshop/exercise.ts';
-import { day, line, lineOrNothing, type OwnIssue, slug, time, whole } from './fields.ts';
+import { beside, day, line, lineOrNothing, slug, time, whole } from './fields.ts';
 import { sheetOptions } from './systemFile.ts';
 
 /** What can be printed for a workshop, in the order in which it is stapled. */
@@ -20,11 +20,6 @@ export const workshopSheets = [
   'plan',
 ] as const;
 export type WorkshopSheet = (typeof workshopSheets)[number];
-
-/** Whether a path leads nowhere but down from where it is written. */
-export function liesBelow(path: string): boolean {
-  return !/^[/~]|^[A-Za-z]:|\\/.test(path) && !path.split('/').includes('..');
-}
 
 const awayFile = z.strictObject({ from: day(), to: day() });
 
@@ -66,10 +61,7 @@ export const workshopFile = z.strictObject({
   /** Name of the system that the facilitator works through as an example: a file in `content/systems/`. */
   example: line(),
   /** Name of the roster, beside this file; or in a folder below: "private/roster.csv". */
-  roster: line().superRefine((text, context) => {
-    const own: OwnIssue | null = liesBelow(text) ? null : { code: 'rosterPlace', given: text };
-    if (own) context.addIssue({ code: 'custom', params: own });
-  }),
+  roster: beside('rosterPlace'),
   /** Who gets a worksheet: every participant, or every team one for all of them. */
   worksheets: z.enum(['participants', 'teams']).default('participants'),
   /** The media of beds that people bring the measures of: the name of its file in `content/media/`. */

@@ -5,13 +5,14 @@ import { partsOf } from '../core/workshop/parts.ts';
 import type { Person } from '../core/workshop/person.ts';
 import { entry } from './facts.ts';
 import { readBySchema } from './issues.ts';
+import { liesBelow } from './liesBelow.ts';
 import { nearest } from './nearest.ts';
 import { type PeopleFacts, peopleOf } from './people.ts';
 import { mostRosterBytes, readRoster, type Roster } from './readRoster.ts';
 import { checkRota } from './checkRota.ts';
 import { valueAt } from './schemaAt.ts';
 import { withoutNulls } from './withoutNulls.ts';
-import { liesBelow, type WorkshopFile, workshopFile } from './workshopFile.ts';
+import { type WorkshopFile, workshopFile } from './workshopFile.ts';
 
 export type ReadWorkshop = {
   readonly id: string;

@@ -43,7 +43,7 @@ const typesOfCoreOnly = ['drawing', 'sheets'];
 
 /** Nobody else may touch the machine they run on. */
 const nodeAllowed =
-  /^src\/(print\/|terminal\/|pages\/|paper\/node\.ts|content\.config\.ts|schemas\/readContent\.ts)/;
+  /^src\/(print\/|terminal\/|pages\/|paper\/node\.ts|content\.config\.ts|schemas\/read(Content|Files)\.ts)/;
 const domAllowed = /^src\/(forms\/|paper\/browser\.ts)/;
 const workerAllowed = /^src\/forms\//;
 

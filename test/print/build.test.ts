@@ -43,7 +43,7 @@ describe('the whole build', () => {
     for (const { id } of content.turnovers) {
       const files = await readdir(join(built.out, 'print', 'turnovers', id));
       const wanted = ['turnover-calendar.pdf', 'turnover-months.pdf', 'weekly-jobs.pdf', 'sowing-tags.pdf'];
-      expect(files, id).toEqual(expect.arrayContaining([...wanted, 'calendar.ics', 'plan.csv']));
+      expect(files, id).toEqual(expect.arrayContaining([...wanted, 'calendar.ics', 'plan.csv', 'plan.json']));
     }
   });
 

@@ -8,7 +8,8 @@ import type { Sown, SownPlan } from './sown.ts';
  * @valid every plan
  * @source geometry
  */
-export function firstClash({ task, sowings }: SownPlan): Sown | null {
+export function firstClash(plan: SownPlan): Sown | null {
+  const { task, sowings } = plan;
   const taken = task.beds.map(({ places }) => Array.from({ length: places }, () => -1));
   const strips = sowings
     .flatMap((sowing) => sowing.strips.map((strip) => ({ sowing, ...strip })))

@@ -54,7 +54,9 @@ export function leavesWholePlants(
  * @source geometry
  * @example numbersOf({ strips: [{ first: 3, last: 5 }] }) // [3, 4, 5]
  */
-export function numbersOf(sowing: Pick<Sown, 'strips'>): readonly number[] {
+export function numbersOf(sowing: {
+  readonly strips: readonly Pick<Strip, 'first' | 'last'>[];
+}): readonly number[] {
   return sowing.strips.flatMap(numbersIn).sort((a, b) => a - b);
 }
 

@@ -7,7 +7,7 @@ import { inTwo, numbersOf } from './emptied.ts';
 import type { Sown, SownPlan } from './sown.ts';
 import type { Strip, TurnoverTask } from './turnover.ts';
 import { plantUnit } from './units.ts';
-import { isHoliday, restWeeks, weekFrom } from './weeks.ts';
+import { free_week, isHoliday, restWeeks, weekFrom } from './weeks.ts';
 
 /**
  * What was sown before and has not failed, as it stands; what fell into a missed week is done in the next one in which
@@ -132,7 +132,7 @@ function placedOf(
   const units = places / plantUnit(of.crop, task.place_mm, of.unit).places;
   const kind = kinds.findIndex(({ beds }) => beds.includes(sowing.bed));
   const choice = choiceOf(task, first, { wish, kind, off });
-  const batch = { choice, units, places, until_week: Math.min(task.weeks, strip.to_week + restWeeks(task)) };
+  const batch = { choice, units, places, until_week: free_week(task, strip.to_week) };
   return all.map((one) => ({
     batch,
     run: { bed: sowing.bed, first: one.strip.first - 1, last: one.strip.last - 1 },

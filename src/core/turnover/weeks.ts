@@ -55,6 +55,19 @@ export function restWeeks(task: TurnoverTask): number {
 }
 
 /**
+ * The first week in which a place is free again.
+ * @param task the season
+ * @param to_week the week in which its crop is lifted
+ * @returns a week of the season, or the one after its last
+ * @valid every week of the season
+ * @source geometry
+ * @example free_week({ rest_d: 8, weeks: 20 }, 10) // 12
+ */
+export function free_week(task: TurnoverTask, to_week: number): number {
+  return Math.min(task.weeks, to_week + restWeeks(task));
+}
+
+/**
  * The week in which a day lies.
  * @param task the season
  * @param day_d a day number

@@ -1,0 +1,63 @@
+/** For each time that a season is planned again the plan that somebody worked by, where its file names one. */
+import type { Problem } from '../core/problem.ts';
+import type { TurnoverTask } from '../core/turnover/turnover.ts';
+import type { Again } from './again.ts';
+import { liesBelow } from './liesBelow.ts';
+import { valueAt } from './schemaAt.ts';
+import { changeOf } from './toChange.ts';
+import { toSown } from './toSown.ts';
+import type { YamlFile } from './yamlFile.ts';
+
+/** Files beside a season's; of a broken one whoever read it has told what is wrong. */
+export type Beside = (name: string) => YamlFile | 'missing' | 'broken';
+
+/** Names of the plans that a season's file names, as far as it can be read. */
+export function plansNamed(season: unknown): readonly string[] {
+  const again = valueAt(season, ['again']);
+  const names = Array.isArray(again) ? again.map((one) => valueAt(one, ['plan'])) : [];
+  return names.filter((name): name is string => typeof name === 'string' && liesBelow(name));
+}
+
+/**
+ * @param again what came differently, as the season's file says it
+ * @param task the season as it began
+ * @param beside reads the plans
+ * @returns the same with their plans; and what is wrong with those, or cannot have come differently in them
+ */
+export function withPlans(
+  again: readonly Again[],
+  task: TurnoverTask,
+  beside: Beside,
+): { readonly again: readonly Again[]; readonly problems: readonly Problem[] } {
+  const problems: Problem[] = [];
+  let { wishes } = task;
+  const found = again.map((one, at): Again => {
+    const then = { ...task, wishes };
+    wishes = one.wishes ?? wishes;
+    const read = planFor(one, then, beside, ['again', at, 'plan']);
+    problems.push(...read.problems);
+    if (read.before === null) return one;
+    const result = changeOf(one, read.before, ['again', at]);
+    if ('problems' in result) problems.push(...result.problems);
+    return { ...one, before: read.before };
+  });
+  return { again: found, problems };
+}
+
+function planFor(
+  { told }: Again,
+  task: TurnoverTask,
+  beside: Beside,
+  place: Problem['place'],
+): { readonly before: Again['before']; readonly problems: readonly Problem[] } {
+  const none = { before: null, problems: [] };
+  if (told.plan === undefined) return none;
+  const file = beside(told.plan);
+  if (file === 'broken') return none;
+  if (file === 'missing')
+    return { before: null, problems: [{ code: 'fileMissing', place, given: told.plan }] };
+  const read = toSown(file.raw, task);
+  return 'problems' in read
+    ? { before: null, problems: read.problems.map(file.locate) }
+    : { before: read, problems: [] };
+}

@@ -1,0 +1,130 @@
+/** A kept plan into what planning again needs; or every problem with it, at once. */
+import { dayNumber_d } from '../core/calendar.ts';
+import type { Problem } from '../core/problem.ts';
+import { firstClash } from '../core/turnover/clash.ts';
+import { numbersOf } from '../core/turnover/emptied.ts';
+import type { Sown, SownPlan } from '../core/turnover/sown.ts';
+import type { TurnoverTask } from '../core/turnover/turnover.ts';
+import { plantUnit } from '../core/turnover/units.ts';
+import { free_week, isHoliday, weekFrom } from '../core/turnover/weeks.ts';
+import { readBySchema } from './issues.ts';
+import { nearest } from './nearest.ts';
+import { mostWeeks, type PlanFile, placeOf, planFile, type SowingFile } from './planFile.ts';
+import { withoutNulls } from './withoutNulls.ts';
+
+/**
+ * @param raw the plan's plain data
+ * @param task the season that it is to be a plan of, with what was wanted then
+ */
+export function toSown(
+  raw: unknown,
+  task: TurnoverTask,
+): SownPlan | { readonly problems: readonly Problem[] } {
+  const read = readBySchema(planFile, withoutNulls(raw), []);
+  if ('problems' in read) return read;
+  const others = otherSeason(read.value, task);
+  // The weeks and places of another season say nothing here.
+  if (others.length > 0) return { problems: others };
+  const found = read.value.sowings.flatMap((one, at) =>
+    sowingProblems(one, task).map((problem) => below(['sowings', at], problem)),
+  );
+  const plan = { task, sowings: read.value.sowings.map((one) => sownOf(one, task)) };
+  const problems = found.length > 0 ? found : clashes(plan);
+  return problems.length > 0 ? { problems } : plan;
+}
+
+function otherSeason(file: PlanFile, task: TurnoverTask): readonly Problem[] {
+  const wanted = placeOf(task);
+  const keys = ['season', 'firstMonday', 'weeks', 'place_mm'] as const;
+  const own = keys.flatMap((key): readonly Problem[] =>
+    file[key] === wanted[key]
+      ? []
+      : [{ code: 'planOther', place: [key], given: String(file[key]), other: String(wanted[key]) }],
+  );
+  const [given, other] = [file, wanted].map(({ beds }) =>
+    beds.map(({ name, places }) => `${name} (${places})`).join(', '),
+  );
+  return given === other ? own : [...own, { code: 'planOther', place: ['beds'], given, other } as Problem];
+}
+
+function sowingProblems(sowing: SowingFile, task: TurnoverTask): readonly Problem[] {
+  const { bed, strips } = sowing;
+  const ofBed = task.beds[bed - 1];
+  const beyond: Problem = {
+    ...{ code: 'outOfRange', place: ['bed'], given: String(bed) },
+    ...{ min: 1, max: task.beds.length, unit: '' },
+  };
+  return [
+    ...cropProblems(sowing, task),
+    ...(ofBed === undefined ? [beyond] : []),
+    ...away(sowing, task),
+    ...strips.flatMap((strip, at) =>
+      stripProblems(strip, ofBed?.places ?? strip.last).map((one) => below(['strips', at], one)),
+    ),
+  ];
+}
+
+function below(place: Problem['place'], problem: Problem): Problem {
+  return { ...problem, place: [...place, ...problem.place] };
+}
+
+/** A crop that was wanted, with all the places of each plant. */
+function cropProblems({ crop, strips }: SowingFile, task: TurnoverTask): readonly Problem[] {
+  const wish = task.wishes.find((one) => one.crop.id === crop);
+  if (wish === undefined) {
+    const allowed = task.wishes.map((one) => one.crop.id);
+    const meant = nearest(crop, allowed);
+    return [
+      {
+        ...{ code: 'planCrop', place: ['crop'], given: crop, allowed },
+        ...(meant === null ? {} : { meant }),
+      },
+    ];
+  }
+  const { places } = plantUnit(wish.crop, task.place_mm, wish.unit);
+  const { length } = numbersOf({ strips });
+  if (length % places === 0) return [];
+  return [{ code: 'planWide', place: ['strips'], min: length, max: places, unit: '' }];
+}
+
+/** Nobody sows where nobody is. */
+function away({ sown }: SowingFile, task: TurnoverTask): readonly Problem[] {
+  const week = weekFrom(task, dayNumber_d(sown));
+  return isHoliday(task, week) ? [{ code: 'planHoliday', place: ['sown'], given: sown }] : [];
+}
+
+function stripProblems(strip: SowingFile['strips'][number], places: number): readonly Problem[] {
+  const { first, from_week } = strip;
+  const limits = [
+    ['last', first, Math.max(first, places)],
+    ['to_week', from_week + 1, mostWeeks],
+  ] as const;
+  return limits.flatMap(([key, min, max]) =>
+    min <= strip[key] && strip[key] <= max
+      ? []
+      : [{ code: 'outOfRange' as const, place: [key], given: String(strip[key]), min, max, unit: '' }],
+  );
+}
+
+function clashes(plan: SownPlan): readonly Problem[] {
+  const clash = firstClash(plan);
+  if (clash === null) return [];
+  return [{ code: 'planClash', place: ['sowings', plan.sowings.indexOf(clash), 'strips'], given: clash.id }];
+}
+
+function sownOf(
+  { sown, planted, readyFrom, readyTo, bed, strips, picks, ...rest }: SowingFile,
+  task: TurnoverTask,
+): Sown {
+  return {
+    ...rest,
+    bed: bed - 1,
+    sow_d: dayNumber_d(sown),
+    plantOut_d: planted === undefined ? null : dayNumber_d(planted),
+    readyFrom_d: dayNumber_d(readyFrom),
+    readyTo_d: dayNumber_d(readyTo),
+    // By the rest that is wanted now.
+    strips: strips.map((strip) => ({ ...strip, restTo_week: free_week(task, strip.to_week) - 1 })),
+    picks: picks.map(({ week, on }) => ({ week, day_d: dayNumber_d(on) })),
+  };
+}
