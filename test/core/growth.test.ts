@@ -153,6 +153,16 @@ describe('a grower knows', () => {
     expect(grown(crop('basil'), even(36), spring)).toMatchObject({ state: 'never', why: 'noGermination' });
   });
 
+  test('that trays outdoors feel the air and its frost, whatever the water of the beds is', () => {
+    const heated = { water_degC: even(22).mean_degC };
+    expect(grown(crop('basil'), even(9, heated), spring)).toMatchObject({ why: 'noGermination' });
+    // In May the nights are still too cold; in June, when it is planted out, they are not.
+    const cold = even(20, { night_degC: [2, 2, 2, 4, 6, 12, 14, 14, 12, 8, 4, 2] });
+    const may = spring + 40;
+    expect(grown(crop('basil'), cold, may)).toMatchObject({ state: 'never', why: 'tooCold' });
+    expect(grown(crop('basil'), { ...cold, nursery: { even_degC: 20 } }, may).state).toBe('grows');
+  });
+
   test('that frost kills what is tender', () => {
     const cold = even(18, { night_degC: even(2).mean_degC });
     expect(grown(crop('basil'), cold, spring)).toMatchObject({ state: 'never', why: 'frost' });

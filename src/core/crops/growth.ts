@@ -46,12 +46,11 @@ const longest = 3;
  * @source fromMemory for the pace on short days and the limit of three times; the crop's file for the rest
  */
 export function grown(crop: Crop, place: GrowingPlace, sow_d: number): Grown {
-  const inNursery = crop.nursery_d !== null && place.nursery !== 'outdoors' ? place.nursery : null;
-  const sown_degC = inNursery?.even_degC ?? soil_degC(place, sow_d);
+  const sown_degC = crop.nursery_d === null ? soil_degC(place, sow_d) : tray_degC(place, sow_d);
   const { least_degC, most_degC } = crop.germination;
   if (sown_degC < least_degC || sown_degC > most_degC) return never('noGermination', sow_d);
   const nursed = nursedTo(crop, place, sow_d);
-  if (nursed === null) return never('tooSlow', sow_d);
+  if (typeof nursed !== 'number') return nursed;
   const stands = { crop, place, from_d: nursed };
   const ready = gathered(stands, crop.bed_d.likely, nursed);
   if (typeof ready !== 'number') return ready;
@@ -73,7 +72,9 @@ export function grown(crop: Crop, place: GrowingPlace, sow_d: number): Grown {
   };
 }
 
-function never(why: WhyNever, on_d: number): Extract<Grown, { state: 'never' }> {
+type Never = Extract<Grown, { state: 'never' }>;
+
+function never(why: WhyNever, on_d: number): Never {
   return { state: 'never', why, on_d };
 }
 
@@ -82,26 +83,31 @@ function soil_degC(place: GrowingPlace, day_d: number): number {
   return dayOf(place, day_d).soil;
 }
 
+/** Trays stand beside the bed, in the air. */
+function tray_degC(place: GrowingPlace, day_d: number): number {
+  return place.nursery === 'outdoors' ? dayOf(place, day_d).air : place.nursery.even_degC;
+}
+
 /** Means below this can freeze. */
 const freezing_degC = 2;
 
 type Stand = { readonly crop: Crop; readonly place: GrowingPlace; readonly from_d: number };
 
-/** The day of planting out, or null where seedlings never get there. */
-function nursedTo(crop: Crop, place: GrowingPlace, sow_d: number): number | null {
+/** The day of planting out, or why seedlings never get there. */
+function nursedTo(crop: Crop, place: GrowingPlace, sow_d: number): number | Never {
   if (crop.nursery_d === null) return sow_d;
-  const { nursery } = place;
+  const isOutdoors = place.nursery === 'outdoors';
   const days = crop.nursery_d.likely;
-  const need = days * pace(crop, bestOf(crop));
-  let left = need;
+  let left = days * pace(crop, bestOf(crop));
   for (let day = 0; day <= days * longest; day += 1) {
     if (left <= 0) return sow_d + day;
-    const { air, light } = dayOf(place, sow_d + day);
-    const mean_degC = nursery === 'outdoors' ? air : nursery.even_degC;
+    const deadly = isOutdoors ? dies(crop, place, sow_d + day) : null;
+    if (deadly !== null) return never(deadly, sow_d + day);
     // Indoors somebody gives light.
-    left -= pace(crop, mean_degC) * (nursery === 'outdoors' ? light : 1);
+    const light = isOutdoors ? dayOf(place, sow_d + day).light : 1;
+    left -= pace(crop, tray_degC(place, sow_d + day)) * light;
   }
-  return null;
+  return never('tooSlow', sow_d);
 }
 
 /** Warmth at which the days of a crop's file hold: the middle of that range. */
@@ -118,7 +124,7 @@ function gathered(
   { crop, place }: Stand,
   days: number,
   from_d: number,
-): number | Extract<Grown, { state: 'never' }> {
+): number | Never {
   let left = days * pace(crop, bestOf(crop));
   for (let day = 0; day <= days * longest; day += 1) {
     if (left <= 0) return from_d + day;
