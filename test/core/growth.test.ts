@@ -125,7 +125,7 @@ describe('a grower knows', () => {
     for (const climate of ['bangkok', 'subang', 'joaoPessoa'])
       for (let week = 0; week < 52; week += 1) {
         const found = grown(crop('lettuceHead'), placeOf(climate), spring + 7 * week);
-        expect(found.state === 'never' || found.mayBolt === 'yes').toBe(true);
+        expect(found.state === 'never' || (found.hot_d ?? Infinity) <= found.ready_d).toBe(true);
       }
   });
 
@@ -166,6 +166,38 @@ describe('a grower knows', () => {
   test('that frost kills what is tender', () => {
     const cold = even(18, { night_degC: even(2).mean_degC });
     expect(grown(crop('basil'), cold, spring)).toMatchObject({ state: 'never', why: 'frost' });
+  });
+});
+
+describe('what is ready', () => {
+  /** Warm until the end of September, then nights of frost from the middle of October on. */
+  const night_degC = [12, 12, 12, 12, 12, 12, 12, 12, 12, -6, -6, -6];
+  const fall = even(20, { night_degC });
+
+  test('stands and lives no longer than the frost lets it', () => {
+    for (const id of ['lettuceHead', 'bushBean', 'rocket', 'basil']) {
+      const found = growing(grown(crop(id), fall, dayNumber_d('2031-07-01')));
+      const least = crop(id).alive_degC.low;
+      expect(ofDay_degC(night_degC, found.livesTo_d)).toBeGreaterThanOrEqual(least - 0.5);
+      expect(ofDay_degC(night_degC, found.livesTo_d + 2)).toBeLessThan(least + 0.5);
+    }
+    const days = Array.from({ length: 60 }, (_, day) => dayNumber_d('2031-07-01') + day);
+    const lettuces = days.map((day_d) => grown(crop('lettuceHead'), fall, day_d));
+    const stand_d = lettuces.flatMap((one) =>
+      one.state === 'grows' ? [Math.min(one.ready_d + 10, one.livesTo_d) - one.standsTo_d] : [],
+    );
+    expect([...new Set(stand_d)]).toEqual([0]);
+    expect(lettuces.some((one) => one.state === 'grows' && one.standsTo_d < one.ready_d + 10)).toBe(true);
+    const late = growing(grown(crop('springOnion'), even(20), spring));
+    expect(late.standsTo_d - late.ready_d).toBe(21);
+  });
+
+  test('may bolt from the first day that is too warm for it', () => {
+    const mean_degC = [15, 15, 15, 15, 15, 15, 30, 30, 15, 15, 15, 15];
+    const found = growing(grown(crop('rocket'), even(15, { mean_degC }), spring));
+    expect(ofDay_degC(mean_degC, found.hot_d ?? 0)).toBeGreaterThan(26);
+    expect(ofDay_degC(mean_degC, (found.hot_d ?? 0) - 1)).toBeLessThanOrEqual(26);
+    expect(growing(grown(crop('rocket'), even(15), spring)).hot_d).toBeNull();
   });
 });
 

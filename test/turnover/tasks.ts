@@ -54,7 +54,7 @@ export function fixedGrowth(crop: Crop, sow_d: number): Grown {
     ...{ state: 'grows', sow_d, plantOut_d, ready_d, readyFrom_d: ready_d - 2, readyTo_d: ready_d + 2 },
     picks_d: Array.from({ length: times }, (_, at) => ready_d + at * regrow),
     standsTo_d: ready_d + (picking.kind === 'once' ? picking.stands_d : 0),
-    mayBolt: 'no',
+    ...{ livesTo_d: Number.POSITIVE_INFINITY, hot_d: null },
   };
 }
 

@@ -18,8 +18,10 @@ export type Grown =
       readonly picks_d: readonly number[];
       /** Last day on which what is ready is still good: for a crop that is picked once. */
       readonly standsTo_d: number;
-      /** It is warmer than it likes while it stands: it may bolt, or turn bitter. */
-      readonly mayBolt: 'yes' | 'no';
+      /** Last day before it gets too cold or too hot for it to live, as far as anybody would wait to pick. */
+      readonly livesTo_d: number;
+      /** First day on which it is warmer than it likes: what stands then may bolt, or turn bitter; null where none is. */
+      readonly hot_d: number | null;
     }
   | {
       readonly state: 'never';
@@ -57,7 +59,8 @@ export function grown(crop: Crop, place: GrowingPlace, sow_d: number): Grown {
   const early = gathered(stands, crop.bed_d.low, nursed);
   const late = gathered(stands, crop.bed_d.high, nursed);
   const picks = picksFrom(stands, ready);
-  const last_d = picks[picks.length - 1] ?? ready;
+  const livesTo_d = lastAlive_d(stands, ready, picks);
+  const keeps_d = crop.picking.kind === 'once' ? crop.picking.stands_d : 0;
   return {
     state: 'grows',
     sow_d,
@@ -67,8 +70,9 @@ export function grown(crop: Crop, place: GrowingPlace, sow_d: number): Grown {
     // Where the slow case never ripens, the day on which nobody waits any longer.
     readyTo_d: typeof late === 'number' ? late : nursed + Math.ceil(crop.bed_d.high * longest),
     picks_d: picks,
-    standsTo_d: crop.picking.kind === 'once' ? ready + crop.picking.stands_d : ready,
-    mayBolt: isHot(crop, place, nursed, last_d) ? 'yes' : 'no',
+    standsTo_d: Math.min(ready + keeps_d, livesTo_d),
+    livesTo_d,
+    hot_d: firstHot_d(stands, livesTo_d),
   };
 }
 
@@ -120,11 +124,7 @@ function pace(crop: Crop, mean_degC: number): number {
 }
 
 /** The day on which so many days of growth are gathered, or why they never are. */
-function gathered(
-  { crop, place }: Stand,
-  days: number,
-  from_d: number,
-): number | Never {
+function gathered({ crop, place }: Stand, days: number, from_d: number): number | Never {
   let left = days * pace(crop, bestOf(crop));
   for (let day = 0; day <= days * longest; day += 1) {
     if (left <= 0) return from_d + day;
@@ -156,8 +156,19 @@ function picksFrom(stand: Stand, ready_d: number): readonly number[] {
   return picks;
 }
 
-function isHot({ bolts_degC }: Crop, place: GrowingPlace, from_d: number, to_d: number): boolean {
-  if (bolts_degC === null) return false;
-  for (let day_d = from_d; day_d <= to_d; day_d += 7) if (dayOf(place, day_d).air > bolts_degC) return true;
-  return dayOf(place, to_d).air > bolts_degC;
+/** Holidays, and pickings on one day of the week, put the last of them off by no more than this. */
+const putOff_d = 120;
+
+/** It was alive up to its last picking that the days of its file give. */
+function lastAlive_d({ crop, place }: Stand, ready_d: number, picks_d: readonly number[]): number {
+  const to_d = (picks_d[picks_d.length - 1] ?? ready_d) + putOff_d;
+  for (let day_d = ready_d; day_d < to_d; day_d += 1) if (dies(crop, place, day_d + 1) !== null) return day_d;
+  return to_d;
+}
+
+function firstHot_d({ crop, place, from_d }: Stand, to_d: number): number | null {
+  const { bolts_degC } = crop;
+  if (bolts_degC === null) return null;
+  for (let day_d = from_d; day_d <= to_d; day_d += 1) if (dayOf(place, day_d).air > bolts_degC) return day_d;
+  return null;
 }

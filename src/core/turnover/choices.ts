@@ -93,20 +93,28 @@ function pickings(
   }));
 }
 
-/** The first workday after it is ready counts, even where that is a little late. */
+/** The first workday after it is ready counts, even where that is a little late, but not after it has died. */
 function standing(task: TurnoverTask, { from_week, grown }: Planting): readonly number[] {
   const first = Math.max(from_week + 1, weekFrom(task, grown.ready_d));
   const last = Math.max(first, weekFrom(task, grown.standsTo_d + 1) - 1);
-  return range(first, Math.min(last, task.weeks - 1)).filter((week) => !isHoliday(task, week));
+  return range(first, Math.min(last, task.weeks - 1)).filter(
+    (week) => !isHoliday(task, week) && workday_d(task, week) <= grown.livesTo_d,
+  );
 }
 
-/** Each cut on the first workday on which it is ready and somebody is there; one a week at most. */
+/**
+ * Each cut on the first workday on which it is ready and somebody is there; one a week at most, and none after it has
+ * died. It grows back from the day on which it is cut: a cut that holidays put off puts off those after it.
+ */
 function cuts(task: TurnoverTask, { from_week, grown }: Planting): readonly number[] {
   const found: number[] = [];
+  let off_weeks = 0;
   for (const pick_d of grown.picks_d) {
     const after = (found.at(-1) ?? from_week) + 1;
-    const week = nextWorking(task, Math.max(after, weekFrom(task, pick_d)));
-    if (week >= task.weeks) break;
+    const ready = Math.max(after, weekFrom(task, pick_d) + off_weeks);
+    const week = nextWorking(task, ready);
+    if (week >= task.weeks || workday_d(task, week) > grown.livesTo_d) break;
+    off_weeks += week - ready;
     found.push(week);
   }
   return found;

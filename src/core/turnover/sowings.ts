@@ -43,7 +43,8 @@ function sowingOf(season: Season, placed: readonly Placed[]): Sowing {
   const plantOut_d = crop.nursery_d === null ? null : workday_d(task, choice.from_week);
   const { year, week } = isoWeekOf(sow_d);
   const picks = picksOf(season, placed);
-  const { readyFrom_d, readyTo_d } = choice.grown;
+  const { readyFrom_d, readyTo_d, hot_d } = choice.grown;
+  const to_week = Math.max(...placed.map(({ batch }) => batch.choice.to_week));
   return {
     id: `${crop.id}-${year}W${String(week).padStart(2, '0')}-${first.run.bed + 1}`,
     crop: crop.id,
@@ -51,7 +52,7 @@ function sowingOf(season: Season, placed: readonly Placed[]): Sowing {
     sow_d,
     plantOut_d,
     from_week: choice.from_week,
-    to_week: Math.max(...placed.map(({ batch }) => batch.choice.to_week)),
+    to_week,
     seeds: Math.ceil(plants / crop.germination.success_frac - slack),
     plants,
     strips: placed.map(stripOf).sort((a, b) => a.first - b.first),
@@ -59,7 +60,7 @@ function sowingOf(season: Season, placed: readonly Placed[]): Sowing {
     readyFrom_d,
     readyTo_d,
     first: firstPickingOf(picks[0]?.day_d ?? readyFrom_d, readyFrom_d, readyTo_d),
-    mayBolt: choice.grown.mayBolt,
+    mayBolt: hot_d !== null && hot_d <= workday_d(task, to_week) ? 'yes' : 'no',
     dates: {
       sown: dateOf(sow_d),
       planted: plantOut_d === null ? null : dateOf(plantOut_d),

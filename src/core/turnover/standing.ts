@@ -154,8 +154,9 @@ function choiceOf(task: TurnoverTask, { sowing, was, strip }: Stands, { wish, ki
     ...{ wish, kind, sow_week: weekFrom(task, sow_d), from_week: strip.from_week, to_week: strip.to_week },
     pick_weeks: isOnce ? [strip.to_week] : [...new Set([...weeks, strip.to_week])],
     grown: {
-      ...{ state: 'grows', sow_d, plantOut_d: plantOut_d ?? sow_d, ready_d, readyFrom_d, readyTo_d, mayBolt },
+      ...{ state: 'grows', sow_d, plantOut_d: plantOut_d ?? sow_d, ready_d, readyFrom_d, readyTo_d },
       ...{ picks_d: sowing.picks.map(({ day_d }) => day_d), standsTo_d: readyTo_d },
+      ...{ livesTo_d: Number.POSITIVE_INFINITY, hot_d: mayBolt === 'yes' ? sow_d : null },
     },
   };
 }

@@ -84,6 +84,7 @@ export type Sowing = {
   readonly readyFrom_d: number;
   readonly readyTo_d: number;
   readonly first: FirstPicking;
+  /** It is warmer than it likes while it stands: it may bolt, or turn bitter. */
   readonly mayBolt: 'yes' | 'no';
   /** The same days as dates: `2031-04-28`. */
   readonly dates: {

@@ -1,0 +1,76 @@
+/** Weeks in which a crop can be picked: with holidays in between, with frost ahead, and before heat comes. */
+import { describe, expect, test } from 'vitest';
+import type { Crop } from '../../src/core/crops/crop.ts';
+import { bedKinds } from '../../src/core/turnover/bedKinds.ts';
+import { choicesOf, type Grows } from '../../src/core/turnover/choices.ts';
+import type { TurnoverTask } from '../../src/core/turnover/turnover.ts';
+import { draftPlan } from '../../src/core/turnover/turnoverPlan.ts';
+import { cropOf, type FixedCrop, fixedGrowth } from './tasks.ts';
+import { seasonPlan } from './seasons.ts';
+
+const quick = { nursery: 0, bed: 21, stands: 0, cuts: 1, regrow: 14, spacing: 200, family: 'Asteraceae' };
+
+function taskOf(crop: Crop, change: Partial<TurnoverTask> = {}): TurnoverTask {
+  return {
+    ...seasonPlan('north-yard').task,
+    ...{ weeks: 20, nurseryCells: null, holidays: [], rest_d: 3 },
+    beds: [{ name: 'Bed', mode: 'siphon', places: 40, area_m2: 1.6 }],
+    wishes: [{ crop, unit: 'head', perWeek: Array.from({ length: 20 }, () => 4) }],
+    ...change,
+  };
+}
+
+/** All weeks in which what is sown in the first week can be picked, longest choice first. */
+function picksOfFirst(
+  of: Partial<FixedCrop>,
+  change: Partial<TurnoverTask> = {},
+  grows: Grows = fixedGrowth,
+) {
+  const task = taskOf(cropOf('crop', { ...quick, ...of }), change);
+  return choicesOf(task, bedKinds(task), grows)
+    .filter(({ sow_week }) => sow_week === 0)
+    .map(({ pick_weeks }) => pick_weeks)
+    .sort((a, b) => b.length - a.length);
+}
+
+/** Dies so many days after it is sown. */
+const dying =
+  (days: number): Grows =>
+  (crop, sow_d) =>
+    ({ ...fixedGrowth(crop, sow_d), livesTo_d: sow_d + days }) as ReturnType<Grows>;
+
+describe('a crop that is cut again and again', () => {
+  test('grows back from the day on which it was cut, not from that on which nobody was there', () => {
+    expect(picksOfFirst({ cuts: 4 })[0]).toEqual([3, 5, 7, 9]);
+    const holidays = [{ name: 'Away', from_week: 5, to_week: 8 }];
+    expect(picksOfFirst({ cuts: 4 }, { holidays })[0]).toEqual([3, 9, 11, 13]);
+    const early = [{ name: 'Away', from_week: 2, to_week: 3 }];
+    expect(picksOfFirst({ cuts: 3 }, { holidays: early })[0]).toEqual([4, 6, 8]);
+  });
+
+  test('is not cut after it has died, however often its file says', () => {
+    expect(picksOfFirst({ cuts: 4, regrow: 4 })[0]).toEqual([3, 4, 5, 6]);
+    expect(picksOfFirst({ cuts: 4, regrow: 4 }, {}, dying(35))[0]).toEqual([3, 4, 5]);
+    const holidays = [{ name: 'Away', from_week: 4, to_week: 6 }];
+    expect(picksOfFirst({ cuts: 4, regrow: 4 }, { holidays }, dying(48))[0]).toEqual([3]);
+  });
+});
+
+describe('a crop that is picked once', () => {
+  test('stands no longer than it lives', () => {
+    expect(picksOfFirst({ stands: 21 }).flat()).toEqual([3, 4, 5, 6]);
+    expect(picksOfFirst({ stands: 21 }, {}, dying(28)).flat()).toEqual([3, 4]);
+    expect(picksOfFirst({ bed: 19 }, {}, dying(20))).toEqual([]);
+  });
+
+  test('is warned of where heat comes while it stands, and not where it is lifted before', () => {
+    const hotFrom =
+      (days: number): Grows =>
+      (crop, sow_d) =>
+        ({ ...fixedGrowth(crop, sow_d), hot_d: sow_d + days }) as ReturnType<Grows>;
+    const bolting = (days: number) =>
+      draftPlan(taskOf(cropOf('crop', quick)), hotFrom(days)).sowings.map(({ mayBolt }) => mayBolt);
+    expect([...new Set(bolting(21))]).toEqual(['yes']);
+    expect([...new Set(bolting(22))]).toEqual(['no']);
+  });
+});
