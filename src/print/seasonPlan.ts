@@ -1,6 +1,6 @@
 /** The plan of a season's file: of the season, and of its rest each time that something came differently. */
-import type { Crop } from '../core/crops/crop.ts';
 import { grown } from '../core/crops/growth.ts';
+import type { Grows } from '../core/turnover/choices.ts';
 import { clockFor } from '../core/turnover/clock.ts';
 import { recalled } from '../core/turnover/recalled.ts';
 import type { Solver } from '../core/turnover/solver.ts';
@@ -24,7 +24,7 @@ export function seasonPlan(
   catalogue: Catalogue,
   most_s: number,
 ): TurnoverPlan {
-  const grows = (crop: Crop, sow_d: number) => grown(crop, task.place, sow_d);
+  const grows: Grows = (crop, ...days) => grown(crop, task.place, ...days);
   const means = () => ({ grows, solver, clock: clockFor(now_s, most_s) });
   const known = again.findLastIndex(({ before }) => before !== null);
   const plans: TurnoverPlan[] = known < 0 ? [lastOf(task, turnoverPlans(task, means()))] : [];

@@ -54,6 +54,15 @@ describe('every crop', () => {
     }
   });
 
+  test('takes as many days in the bed when its seedlings were planted later', () => {
+    for (const one of crops.filter(({ nursery_d }) => nursery_d !== null)) {
+      const { low, high } = one.days_degC;
+      const found = growing(grown(one, even((low + high) / 2), spring, spring + 90));
+      expect([found.sow_d, found.plantOut_d]).toEqual([spring, spring + 90]);
+      expect(found.ready_d - found.plantOut_d).toBe(Math.ceil(one.bed_d.likely));
+    }
+  });
+
   test('never takes longer where it is warmer, up to its best', () => {
     fc.assert(
       fc.property(

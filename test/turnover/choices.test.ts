@@ -56,6 +56,21 @@ describe('a crop that is cut again and again', () => {
   });
 });
 
+describe('seedlings that wait in their trays', () => {
+  test('have all of their days in the bed still to come when they are planted', () => {
+    const grows: Grows = (crop, sow_d, planted_d = sow_d) => {
+      const nursed_d = sow_d + (crop.nursery_d?.likely ?? 0);
+      const later_d = Math.max(0, planted_d - nursed_d);
+      const found = fixedGrowth(crop, sow_d + later_d);
+      return { ...found, sow_d } as ReturnType<Grows>;
+    };
+    const holidays = [{ name: 'Away', from_week: 1, to_week: 2 }];
+    // Ready for the bed in week 1, planted in week 3.
+    expect(picksOfFirst({ nursery: 7, bed: 28 }, { holidays }, grows)).toEqual([[7]]);
+    expect(picksOfFirst({ nursery: 7, bed: 28 }, {}, grows)).toEqual([[5]]);
+  });
+});
+
 describe('a crop that is picked once', () => {
   test('stands no longer than it lives', () => {
     expect(picksOfFirst({ stands: 21 }).flat()).toEqual([3, 4, 5, 6]);

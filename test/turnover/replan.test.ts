@@ -105,5 +105,5 @@ describe('planning again', () => {
 });
 
 function grownIn({ task }: TurnoverPlan): typeof fixedGrowth {
-  return (crop, sow_d) => grown(crop, task.place, sow_d);
+  return (crop, ...days) => grown(crop, task.place, ...days);
 }

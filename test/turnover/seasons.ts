@@ -20,7 +20,7 @@ const now_s = () => performance.now() / 1000;
 export function planOf(task: TurnoverTask): TurnoverPlan {
   const plan = [
     ...turnoverPlans(task, {
-      ...{ grows: (crop, day) => grown(crop, task.place, day), solver },
+      ...{ grows: (crop, ...days) => grown(crop, task.place, ...days), solver },
       clock: clockFor(now_s, most_s),
     }),
   ].at(-1);

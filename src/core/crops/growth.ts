@@ -43,16 +43,18 @@ const longest = 3;
  * @param crop any crop
  * @param place where it grows
  * @param sow_d a day number
+ * @param planted_d the day on which its seedlings are planted out, where they wait for it; its days in the bed count from then
  * @returns days of planting and picking, or why there is no harvest
  * @valid means of months; weather of a single year differs by a week and more
  * @source fromMemory for the pace on short days and the limit of three times; the crop's file for the rest
  */
-export function grown(crop: Crop, place: GrowingPlace, sow_d: number): Grown {
+export function grown(crop: Crop, place: GrowingPlace, sow_d: number, planted_d = sow_d): Grown {
   const sown_degC = crop.nursery_d === null ? soil_degC(place, sow_d) : tray_degC(place, sow_d);
   const { least_degC, most_degC } = crop.germination;
   if (sown_degC < least_degC || sown_degC > most_degC) return never('noGermination', sow_d);
-  const nursed = nursedTo(crop, place, sow_d);
-  if (typeof nursed !== 'number') return nursed;
+  const seedling = nursedTo(crop, place, sow_d);
+  if (typeof seedling !== 'number') return seedling;
+  const nursed = Math.max(seedling, planted_d);
   const stands = { crop, place, from_d: nursed };
   const ready = gathered(stands, crop.bed_d.likely, nursed);
   if (typeof ready !== 'number') return ready;

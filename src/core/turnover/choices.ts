@@ -22,7 +22,8 @@ export type Choice = {
   readonly grown: Growing;
 };
 
-export type Grows = (crop: Crop, sow_d: number) => Grown;
+/** How a crop grows that is sown on a day; its seedlings wait up to a day on which they are planted. */
+export type Grows = (crop: Crop, sow_d: number, planted_d?: number) => Grown;
 
 /** Seedlings that are ready in a holiday wait so many weeks in the nursery, and no longer. */
 const wait_weeks = 2;
@@ -74,7 +75,9 @@ export function plantings(task: TurnoverTask, crop: Crop, grows: Grows): readonl
     const ready_week = weekFrom(task, grown.plantOut_d);
     const from_week = nextWorking(task, ready_week);
     if (from_week >= task.weeks || from_week - ready_week > wait_weeks || found.has(from_week)) continue;
-    found.set(from_week, { sow_week, from_week, grown });
+    // Trays give no more than seedlings: what it has to grow in the bed begins on the day on which it is planted there.
+    const planted = grows(crop, workday_d(task, sow_week), workday_d(task, from_week));
+    if (planted.state === 'grows') found.set(from_week, { sow_week, from_week, grown: planted });
   }
   return [...found.values()];
 }

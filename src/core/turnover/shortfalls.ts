@@ -112,9 +112,9 @@ function weeksSownBefore(task: TurnoverTask, grows: Grows, from_week: number): E
   };
   return task.wishes.map(({ crop }) => {
     const found = new Set<number>();
-    const before: Grows = (of, sow_d) =>
+    const before: Grows = (of, sow_d, planted_d) =>
       sow_d < task.firstMonday_d + 7 * from_week
-        ? grows(of, sow_d)
+        ? grows(of, sow_d, planted_d)
         : { state: 'never', why: 'tooSlow', on_d: sow_d };
     for (const { grown } of plantings(earlier, crop, before)) {
       const last_d = Math.max(grown.standsTo_d, ...grown.picks_d);

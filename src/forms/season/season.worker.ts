@@ -1,5 +1,4 @@
 /** Works beside the crops page: reads what was typed, shows a first draft at once, then each better plan, and makes files. */
-import type { Crop } from '../../core/crops/crop.ts';
 import { grown } from '../../core/crops/growth.ts';
 import { jobsOf } from '../../core/turnover/jobs.ts';
 import { planChanges } from '../../core/turnover/planChanges.ts';
@@ -79,7 +78,7 @@ async function draft({ turn, raw, day }: Omit<Ask<'plan'>, 'kind'>): Promise<voi
   const { task, raw: file } = result;
   tell({ kind: 'job', turn, job: { kind: 'season', task } });
   asked = { file, day, rest: null };
-  const plan = draftPlan(task, (crop: Crop, sow_d: number) => grown(crop, task.place, sow_d));
+  const plan = draftPlan(task, (crop, ...days) => grown(crop, task.place, ...days));
   await show({ turn, number: 0, planned: { plan, file, changed: null }, day });
 }
 

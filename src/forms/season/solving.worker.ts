@@ -1,6 +1,6 @@
 /** Solves beside the crops page: a season comes in, a plan goes out after each stage. It is stopped by ending it. */
-import type { Crop } from '../../core/crops/crop.ts';
 import { grown } from '../../core/crops/growth.ts';
+import type { Grows } from '../../core/turnover/choices.ts';
 import { clockFor } from '../../core/turnover/clock.ts';
 import type { TurnoverPlan } from '../../core/turnover/turnover.ts';
 import { type Means, replans, turnoverPlans } from '../../core/turnover/turnoverPlan.ts';
@@ -39,7 +39,7 @@ async function solve({ turn, job, most_s }: Solve): Promise<void> {
   // Where it had to be fetched first, that takes nothing from the plan.
   const clock = clockFor(now_s, most_s);
   const { place } = job.kind === 'season' ? job.task : job.plan.task;
-  const grows = (crop: Crop, sow_d: number) => grown(crop, place, sow_d);
+  const grows: Grows = (crop, ...days) => grown(crop, place, ...days);
   for (const plan of plansOf(job, { grows, solver, clock })) tell({ kind: 'solved', turn, plan });
   tell({ kind: 'done', turn });
 }

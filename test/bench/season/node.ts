@@ -1,8 +1,8 @@
 /** One round in Node: from a season's task to its last plan. What comes before, reading content, is not counted. */
 import { grown } from '../../../src/core/crops/growth.ts';
+import type { Grows } from '../../../src/core/turnover/choices.ts';
 import { clockFor } from '../../../src/core/turnover/clock.ts';
 import { draftPlan, turnoverPlans } from '../../../src/core/turnover/turnoverPlan.ts';
-import type { Crop } from '../../../src/core/crops/crop.ts';
 import { readContent } from '../../../src/schemas/readContent.ts';
 import { nodeSolver } from '../../../src/solver/node.ts';
 import type { Measured } from './measured.ts';
@@ -10,7 +10,7 @@ import type { Measured } from './measured.ts';
 const { content } = await readContent('content');
 const task = content.turnovers.find(({ id }) => id === process.argv[2])?.task;
 if (task === undefined) throw new Error(`there is no season ${process.argv[2]}`);
-const grows = (crop: Crop, sow_d: number) => grown(crop, task.place, sow_d);
+const grows: Grows = (crop, ...days) => grown(crop, task.place, ...days);
 const now_s = () => performance.now() / 1000;
 const began_s = now_s();
 const before = process.cpuUsage();
