@@ -3,7 +3,9 @@ import type { CropWeeks, ShortBy } from '../core/turnover/turnover.ts';
 import { counted, harvestText } from '../wording/harvest.ts';
 import { cropName, saidIn, season, type TurnoverInput } from './turnoverSheet.ts';
 
-const reasons: readonly ShortBy[] = ['room', 'tooEarly', 'unsown', 'season', 'holiday', 'refused'];
+const reasons: readonly ShortBy[] = [
+  ...(['room', 'trays', 'clearing', 'tooEarly', 'unsown', 'season', 'holiday', 'refused'] as const),
+];
 
 type Totals = 'crop' | 'met' | 'total' | 'wanted' | 'most';
 

@@ -2,14 +2,8 @@
 import type { Choice } from './choices.ts';
 import type { Counts } from './counts.ts';
 import { noNeed, unitsFor } from './need.ts';
-import { cellsOf, held, type Season } from './season.ts';
-
-/** Room that is left, by what limits it and week. */
-type Left = {
-  readonly places: readonly number[][];
-  readonly clearing: readonly number[][];
-  readonly cells: number[];
-};
+import { allLeft, fitting, take } from './roomLeft.ts';
+import type { Season } from './season.ts';
 
 /**
  * Units of each choice for a first plan.
@@ -20,7 +14,7 @@ type Left = {
  */
 export function firstCounts(season: Season): Counts {
   const counts = season.choices.map((choice) => season.fixed.get(choice) ?? 0);
-  const left = leftIn(season);
+  const left = allLeft(season);
   const picked = season.needs.map((weeks) => weeks.map(() => 0));
   const plant = (column: number, choice: Choice, units: number): void => {
     counts[column] = (counts[column] ?? 0) + units;
@@ -37,7 +31,7 @@ export function firstCounts(season: Season): Counts {
   for (const { column, choice } of inTurn(season)) {
     const week = choice.pick_weeks[0] ?? 0;
     const wanted = unitsFor(season.needs[choice.wish]?.[week] ?? noNeed) - (picked[choice.wish]?.[week] ?? 0);
-    const units = Math.min(wanted, fitting(season, left, choice));
+    const units = Math.min(wanted, Math.max(0, Math.floor(fitting(season, left, choice).most)));
     if (units > 0) plant(column, choice, units);
   }
   return counts;
@@ -54,35 +48,6 @@ function inTurn(season: Season): readonly { readonly column: number; readonly ch
         b.pick_weeks.length - a.pick_weeks.length ||
         b.from_week - a.from_week,
     );
-}
-
-function leftIn({ kinds, task }: Season): Left {
-  const weeks = (value: number): number[] => Array.from({ length: task.weeks }, () => value);
-  return {
-    places: kinds.map(({ places }) => weeks(places)),
-    clearing: kinds.map(({ clearing }) => weeks(clearing)),
-    cells: weeks(task.nurseryCells ?? Number.POSITIVE_INFINITY),
-  };
-}
-
-function fitting(season: Season, left: Left, choice: Choice): number {
-  const places = season.units[choice.wish]?.places ?? 1;
-  const { from, to } = held(season, choice);
-  const room = Math.min(...(left.places[choice.kind] ?? []).slice(from, to));
-  const clearing = left.clearing[choice.kind]?.[choice.to_week] ?? 0;
-  const cells = Math.min(...left.cells.slice(choice.sow_week, choice.from_week));
-  const most = Math.min(room / places, clearing / places, cells / cellsOf(season, choice.wish));
-  return Math.max(0, Math.floor(most));
-}
-
-function take(season: Season, left: Left, choice: Choice, units: number): void {
-  const places = units * (season.units[choice.wish]?.places ?? 1);
-  const { from, to } = held(season, choice);
-  for (let week = Math.max(0, from); week < to; week += 1) add(left.places[choice.kind], week, -places);
-  add(left.clearing[choice.kind], choice.to_week, -places);
-  const cells = units * cellsOf(season, choice.wish);
-  for (let week = Math.max(0, choice.sow_week); week < choice.from_week; week += 1)
-    add(left.cells, week, -cells);
 }
 
 function add(of: number[] | undefined, at: number, value: number): void {

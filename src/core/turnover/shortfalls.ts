@@ -1,15 +1,18 @@
 /** What is wanted, what is picked, and why less is picked. */
 import { type BedKind, mayGrow } from './bedKinds.ts';
-import { type Grows, plantings } from './choices.ts';
+import { type Growing, type Grows, plantings } from './choices.ts';
 import { type Counts, pickedUnits } from './counts.ts';
 import type { Season } from './season.ts';
 import type { CropWeeks, ShortBy, Shortfall, TurnoverTask } from './turnover.ts';
+import { allLeft, fitting, take } from './roomLeft.ts';
 import { isHoliday, weekFrom } from './weeks.ts';
 
 /** Less than this of a wish is nothing anybody could pick. */
 const slack = 1e-6;
 /** So many weeks before the season it would have had to begin, at most. */
 const before_weeks = 40;
+/** One whole unit, whatever the last digit says. */
+const one = 1 - 1e-9;
 
 /**
  * Wanted and picked, by crop and week.
@@ -38,25 +41,30 @@ function sumOf(amounts: readonly number[]): number {
 /** By wish, the weeks in which something could be picked if it had been sown before a week. */
 type Early = readonly ReadonlySet<number>[];
 
-/** What could have been ready: sown before the season, or before the week from which it is planned again. */
-export type Unsown = { readonly early: Early; readonly late: Early };
+/**
+ * What could have been ready: sown before the season, or before the week from which it is planned again; or sown, planted
+ * and picked in time, if nobody went away.
+ */
+export type Unsown = { readonly early: Early; readonly late: Early; readonly away: Early };
+
+/** What the plan picks, and what it is made of. */
+type Picked = { readonly crops: readonly CropWeeks[]; readonly counts: Counts };
 
 /**
  * Wishes that are not met, each with the reason.
  * @param season the season
- * @param crops what is wanted and picked
+ * @param picked what is wanted and picked, and units of each choice
  * @param unsown what could have been ready
  * @returns by crop and week
  * @valid every season
  * @source geometry
  */
-export function shortfalls(
-  season: Season,
-  crops: readonly CropWeeks[],
-  unsown: Unsown,
-): readonly Shortfall[] {
+export function shortfalls(season: Season, { crops, counts }: Picked, unsown: Unsown): readonly Shortfall[] {
+  const limit = limitsOf(season, counts);
   return crops.flatMap(({ crop, unit, wanted, picked }, wish) => {
-    const why = reasons(season, wish, [unsown.early[wish] ?? new Set(), unsown.late[wish] ?? new Set()]);
+    const isRefused = !season.kinds.some((kind) => fits(season, kind, wish));
+    const why = (week: number): ShortBy =>
+      isRefused ? 'refused' : (limit(wish, week) ?? reason(season, unsown, wish, week));
     return wanted.flatMap((amount, week) => {
       const got = picked[week] ?? 0;
       if (got >= amount * (1 - slack)) return [];
@@ -65,22 +73,24 @@ export function shortfalls(
   });
 }
 
-function reasons(
-  season: Season,
-  wish: number,
-  [early, late]: readonly [ReadonlySet<number>, ReadonlySet<number>],
-): (week: number) => ShortBy {
-  const { task, kinds, choices } = season;
-  const possible = new Set(
-    choices.filter((choice) => choice.wish === wish).flatMap(({ pick_weeks }) => pick_weeks),
-  );
-  const isRefused = !kinds.some((kind) => fits(season, kind, wish));
-  return (week) => {
-    if (isRefused) return 'refused';
-    if (possible.has(week)) return 'room';
-    if (isHoliday(task, week)) return 'holiday';
-    if (early.has(week)) return 'tooEarly';
-    return late.has(week) ? 'unsown' : 'season';
+function reason({ task }: Season, { early, late, away }: Unsown, wish: number, week: number): ShortBy {
+  if (isHoliday(task, week)) return 'holiday';
+  if (early[wish]?.has(week)) return 'tooEarly';
+  if (late[wish]?.has(week)) return 'unsown';
+  return away[wish]?.has(week) ? 'holiday' : 'season';
+}
+
+/** What keeps more from being picked in a week of what can still be sown for it; null where nothing can. */
+function limitsOf(season: Season, counts: Counts): (wish: number, week: number) => ShortBy | null {
+  const left = allLeft(season);
+  for (const [column, choice] of season.choices.entries()) take(season, left, choice, counts[column] ?? 0);
+  const free = season.choices.filter((choice) => !season.fixed.has(choice));
+  return (wish, week) => {
+    const ways = free.filter((choice) => choice.wish === wish && choice.pick_weeks.includes(week));
+    if (ways.length === 0) return null;
+    const rooms = ways.map((choice) => fitting(season, left, choice)).filter(({ places }) => places >= one);
+    if (rooms.some(({ clearing, cells }) => clearing >= one && cells < one)) return 'trays';
+    return rooms.some(({ clearing, cells }) => clearing < one && cells >= one) ? 'clearing' : 'room';
   };
 }
 
@@ -100,7 +110,12 @@ function fits({ task, units }: Season, kind: BedKind, wish: number): boolean {
  */
 export function unsownWeeks(task: TurnoverTask, grows: Grows, from_week: number): Unsown {
   const early = weeksSownBefore(task, grows, 0);
-  return { early, late: from_week === 0 ? early : weeksSownBefore(task, grows, from_week) };
+  const late = from_week === 0 ? early : weeksSownBefore(task, grows, from_week);
+  const away = task.wishes.map(({ crop }) => {
+    const isAhead = ({ sow_week }: { readonly sow_week: number }): boolean => from_week <= sow_week;
+    return readyIn(task, plantings({ ...task, holidays: [] }, crop, grows).filter(isAhead));
+  });
+  return { early, late, away };
 }
 
 function weeksSownBefore(task: TurnoverTask, grows: Grows, from_week: number): Early {
@@ -110,18 +125,21 @@ function weeksSownBefore(task: TurnoverTask, grows: Grows, from_week: number): E
     weeks: before_weeks + task.weeks,
     holidays: [],
   };
-  return task.wishes.map(({ crop }) => {
-    const found = new Set<number>();
-    const before: Grows = (of, sow_d, planted_d) =>
-      sow_d < task.firstMonday_d + 7 * from_week
-        ? grows(of, sow_d, planted_d)
-        : { state: 'never', why: 'tooSlow', on_d: sow_d };
-    for (const { grown } of plantings(earlier, crop, before)) {
-      const last_d = Math.max(grown.standsTo_d, ...grown.picks_d);
-      const first = weekFrom(task, grown.ready_d);
-      const last = Math.max(first, weekFrom(task, last_d + 1) - 1);
-      for (let week = first; week <= last; week += 1) found.add(week);
-    }
-    return found;
-  });
+  const before: Grows = (of, sow_d, planted_d) =>
+    sow_d < task.firstMonday_d + 7 * from_week
+      ? grows(of, sow_d, planted_d)
+      : { state: 'never', why: 'tooSlow', on_d: sow_d };
+  return task.wishes.map(({ crop }) => readyIn(task, plantings(earlier, crop, before)));
+}
+
+/** From the first week in which each is ready to the last in which it still gives something. */
+function readyIn(task: TurnoverTask, some: readonly { readonly grown: Growing }[]): ReadonlySet<number> {
+  const found = new Set<number>();
+  for (const { grown } of some) {
+    const last_d = Math.max(grown.standsTo_d, ...grown.picks_d);
+    const first = weekFrom(task, grown.ready_d);
+    const last = Math.max(first, weekFrom(task, last_d + 1) - 1);
+    for (let week = first; week <= last; week += 1) found.add(week);
+  }
+  return found;
 }

@@ -142,8 +142,19 @@ export type CropWeeks = {
   readonly totals: { readonly wanted: number; readonly picked: number; readonly most: number };
 };
 
-/** Why less is picked than was wanted. */
-export type ShortBy = 'room' | 'tooEarly' | 'unsown' | 'season' | 'holiday' | 'refused';
+/**
+ * Why less is picked than was wanted. room: the beds are full; trays: the nursery is; clearing: more would mean that too
+ * much of a bed is lifted in one week.
+ */
+export type ShortBy =
+  | 'room'
+  | 'trays'
+  | 'clearing'
+  | 'tooEarly'
+  | 'unsown'
+  | 'season'
+  | 'holiday'
+  | 'refused';
 
 export type Shortfall = {
   readonly crop: string;

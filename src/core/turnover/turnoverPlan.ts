@@ -83,9 +83,16 @@ export function* replans(plan: SownPlan, change: Change, means: Means): Generato
     free,
     [...fixed].map(([choice, units]) => ({ choice, units })),
   );
-  const unsown = unsownWeeks(task, means.grows, change.now_week);
+  const unsown = unsownWeeks(task, means.grows, firstFree(change));
   for (const staged of stagesOf(season, means.solver, means.clock))
     yield planOf(season, staged, unsown, stands);
+}
+
+/** A week that was missed is over, even where it is the one from which it is planned again. */
+function firstFree({ now_week, missed_weeks }: Change): number {
+  let week = now_week;
+  while (missed_weeks.includes(week)) week += 1;
+  return week;
 }
 
 function planOf(
@@ -100,7 +107,7 @@ function planOf(
     return planOf(season, { counts: without(season, counts, lost), stages }, unsown, stands);
   const sowings = sowingsOf(season, placed);
   const crops = cropWeeks(season, counts);
-  const short = shortfalls(season, crops, unsown);
+  const short = shortfalls(season, { crops, counts }, unsown);
   const planted = plantedWeeks(task, sowings);
   const notes = turnoverNotes(task, { sowings, short, planted });
   const calendar = calendarOf(task);
