@@ -1,10 +1,12 @@
 /** Wishes about places that were given up: every one is known, no other is, and whoever reads a plan is told. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { clockFor } from '../../src/core/turnover/clock.ts';
 import { clearedOf } from '../../src/core/turnover/bedKinds.ts';
 import { numbersOf } from '../../src/core/turnover/emptied.ts';
 import type { Sowing, Strip, TurnoverPlan } from '../../src/core/turnover/turnover.ts';
-import { draftPlan } from '../../src/core/turnover/turnoverPlan.ts';
+import type { Solver } from '../../src/core/turnover/solver.ts';
+import { draftPlan, replans } from '../../src/core/turnover/turnoverPlan.ts';
 import { plantUnit } from '../../src/core/turnover/units.ts';
 import { mindLines } from '../../src/sheets/mindLines.ts';
 import { relaxedLines } from '../../src/sheets/relaxedWords.ts';
@@ -59,11 +61,29 @@ function clearedTooMuch(plan: TurnoverPlan): ReadonlySet<string> {
   return new Set([...lifted].filter(([key, places]) => places > most(key)).map(([key]) => key));
 }
 
+/** Finds nothing: the plan stays what its first draft is. */
+const idle: Solver = Object.assign(() => ({ values: null, bound: Number.NEGATIVE_INFINITY, prices: [] }), {
+  trials: () => {},
+});
+
+/** A week in which nothing was done, so that the lifting of two weeks falls into one. */
+function afterMissed(plan: TurnoverPlan, missed: number): TurnoverPlan {
+  const change = { failed: [], partly: [], missed_weeks: [missed], wishes: null, now_week: missed + 1 };
+  const means = { grows: fixedGrowth, solver: idle, clock: clockFor(() => 0, 1) };
+  return [...replans(plan, change, means)].at(-1) as TurnoverPlan;
+}
+
 describe('wishes that were given up', () => {
-  test('are those that the plan breaks, and no others', () => {
+  test.each([
+    ['', drawn],
+    [
+      ' when a week was missed',
+      fc.tuple(drawn, fc.integer({ min: 2, max: 12 })).map((of) => afterMissed(...of)),
+    ],
+  ])('are those that the plan breaks, and no others%s', (_, plans) => {
     let seen = 0;
     fc.assert(
-      fc.property(drawn, (plan) => {
+      fc.property(plans, (plan) => {
         const of = (wish: string) => plan.relaxed.filter((one) => one.wish === wish);
         const families = of('family').map(({ crop, bed, week }) => `${crop} ${bed} ${week}`);
         const wanted = plan.task.rotation === 'wanted' ? afterItself(plan) : new Set();

@@ -2,10 +2,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { grown } from '../../src/core/crops/growth.ts';
+import { bedKinds } from '../../src/core/turnover/bedKinds.ts';
 import type { Change } from '../../src/core/turnover/change.ts';
 import { clockFor } from '../../src/core/turnover/clock.ts';
 import { faultsIn } from '../../src/core/turnover/faults.ts';
 import type { Sowing, TurnoverPlan } from '../../src/core/turnover/turnover.ts';
+import { standing } from '../../src/core/turnover/standing.ts';
 import { replans, turnoverPlans } from '../../src/core/turnover/turnoverPlan.ts';
 import { nodeSolver } from '../../src/solver/node.ts';
 import { seasonPlan } from './seasons.ts';
@@ -87,6 +89,35 @@ describe('planning again', () => {
       }),
       { numRuns: 25 },
     );
+  });
+
+  test('plants what was sown together on one day, though only some of its places are still taken', () => {
+    const plan = seasonPlan('cape-school');
+    const { id: crop } = plan.task.wishes[1]?.crop ?? { id: '' };
+    const day = (week: number) => plan.task.firstMonday_d + 7 * week + plan.task.workday;
+    const sowing = (id: string, sown: number, strips: Sowing['strips']): Sowing => {
+      const { from_week = 0, to_week = 0 } = strips[0] ?? {};
+      const picks = [{ week: to_week, day_d: day(to_week), amount: 1, mass_g: 1, lifts: 'all' as const }];
+      const of = { ...(plan.sowings[0] as Sowing), id, crop, bed: 0, sow_d: day(sown), strips, picks };
+      return { ...of, plantOut_d: day(from_week), from_week, to_week };
+    };
+    const strip = (first: number, from_week: number, to_week: number) => ({
+      ...{ first, last: first + 1, from_week, to_week, restTo_week: to_week },
+    });
+    const sowings = [
+      sowing('before', 0, [strip(1, 2, 6)]),
+      sowing('next', 5, [strip(1, 7, 12), strip(5, 7, 12)]),
+    ];
+    const change = { ...nothing, now_week: 7, missed_weeks: [6] };
+    const stands = standing({ ...plan, sowings }, change, bedKinds(plan.task));
+    // Lifted in week 7, at rest in it, and free in week 8.
+    expect(stands.map(({ run, batch }) => [run.first, batch.choice.from_week])).toEqual([
+      ...[[0, 2]],
+      ...[
+        [0, 8],
+        [4, 8],
+      ],
+    ]);
   });
 
   test('after a missed week does nothing in holidays either', () => {

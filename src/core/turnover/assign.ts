@@ -64,11 +64,20 @@ function laidOut(
   for (const group of all) {
     const known = group.batches.filter(({ choice }) => stands.has(choice));
     for (const placed of standing)
-      if (known.some(({ choice }) => choice === placed.batch.choice)) take(desk, placed);
+      if (known.some(({ choice }) => choice === placed.batch.choice)) stay(desk, placed);
     const rest = group.batches.filter(({ choice }) => !stands.has(choice));
     if (rest.length > 0) place(desk, { ...group, batches: rest });
   }
   return { placed: desk.placed, relaxed: desk.relaxed, lost: desk.lost };
+}
+
+/** What stands is not moved, but what it breaks is known: two weeks' lifting may have come together. */
+function stay(desk: Desk, placed: Placed): void {
+  const { batch, run } = placed;
+  const before = desk.ground.family[run.bed]?.slice(run.first, run.last + 1) ?? [];
+  const family = before.includes(familyOf(desk, batch.choice.wish)) ? 'given up' : 'kept';
+  giveUp(desk, batch, run.bed, { family, taken: lengthOf(run) });
+  take(desk, placed);
 }
 
 function take(desk: Desk, placed: Placed): void {

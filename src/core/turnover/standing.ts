@@ -92,19 +92,25 @@ function nextOn(week: number, off: Off): number {
   return next;
 }
 
-/** Whoever comes next onto a place waits until it is free. */
+/** Whoever comes next onto a place waits until it is free; what was sown together is planted on one day. */
 function cleared(all: readonly Stands[], rest_weeks: number, off: Off): readonly Stands[] {
   const done: Stands[] = [];
-  for (const one of [...all].sort((a, b) => a.strip.from_week - b.strip.from_week)) {
-    const before = done.filter(
-      ({ sowing, strip }) =>
-        sowing.bed === one.sowing.bed && strip.first <= one.strip.last && one.strip.first <= strip.last,
-    );
-    const free_week = Math.max(0, ...before.map(({ strip }) => strip.to_week + rest_weeks));
-    const delay = Math.max(0, free_week - one.strip.from_week);
-    done.push({ ...one, strip: late(shifted(one.strip, delay), off) });
+  const together = new Map<string, Stands[]>();
+  for (const one of [...all].sort((a, b) => a.strip.from_week - b.strip.from_week))
+    together.set(one.sowing.id, [...(together.get(one.sowing.id) ?? []), one]);
+  for (const some of together.values()) {
+    const delay = Math.max(...some.map((one) => freeWeek(done, one, rest_weeks) - one.strip.from_week), 0);
+    done.push(...some.map((one) => ({ ...one, strip: late(shifted(one.strip, delay), off) })));
   }
   return done;
+}
+
+/** The week from which the places of a strip are free of what stood there before. */
+function freeWeek(done: readonly Stands[], { sowing, strip: own }: Stands, rest_weeks: number): number {
+  const before = done.filter(
+    ({ sowing: { bed }, strip }) => bed === sowing.bed && strip.first <= own.last && own.first <= strip.last,
+  );
+  return Math.max(0, ...before.map(({ strip }) => strip.to_week + rest_weeks));
 }
 
 function shifted(strip: Strip, delay: number): Strip {
