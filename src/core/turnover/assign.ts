@@ -1,8 +1,10 @@
 /** Which places each batch stands on. A crop never moves; what is sown together stands in one strip where it can. */
 import { type Batch, sizeOf, type Together, togetherIn } from './batches.ts';
-import { clearedOf } from './bedKinds.ts';
+import { clearedOf, widestIn } from './bedKinds.ts';
 import type { Counts } from './counts.ts';
 import { freeRuns, type Ground, groundOf, hold, lengthOf, type Run, type Wanted } from './ground.ts';
+import { likedBest, type Manner, manners } from './manners.ts';
+import { isOneStrip, relax } from './relaxing.ts';
 import type { Season } from './season.ts';
 import type { Relaxed } from './turnover.ts';
 
@@ -15,10 +17,6 @@ export type Assigned = {
   /** Batches that find no place which stays free for them, with the places that are missing. */
   readonly lost: readonly Pick<Batch, 'choice' | 'places'>[];
 };
-
-/** Of runs that are long enough the one to take: the tightest, the one nearest to the edge, or the one just vacated. */
-const manners = ['tight', 'edge', 'vacated'] as const;
-type Manner = (typeof manners)[number];
 
 /**
  * Places for all batches. Where nothing stands yet there is always room: the counts keep to it, and places that are held
@@ -42,7 +40,7 @@ type Desk = {
   readonly season: Season;
   readonly ground: Ground;
   readonly manner: Manner;
-  readonly widest: number;
+  readonly widest: readonly number[];
   readonly placed: Placed[];
   readonly relaxed: Relaxed[];
   readonly lost: Pick<Batch, 'choice' | 'places'>[];
@@ -54,7 +52,7 @@ function laidOut(
   standing: readonly Placed[],
   manner: Manner,
 ): Assigned {
-  const widest = Math.max(1, ...season.units.map(({ places }) => places));
+  const widest = season.task.beds.map((bed) => widestIn(season.task, bed));
   const kept = standing.map(({ batch, run }) => ({
     ...{ run, from_week: batch.choice.from_week, until_week: batch.until_week },
   }));
@@ -66,7 +64,9 @@ function laidOut(
     for (const placed of standing)
       if (known.some(({ choice }) => choice === placed.batch.choice)) stay(desk, placed);
     const rest = group.batches.filter(({ choice }) => !stands.has(choice));
+    const from = desk.placed.length;
     if (rest.length > 0) place(desk, { ...group, batches: rest });
+    apart(desk, desk.placed.slice(from));
   }
   return { placed: desk.placed, relaxed: desk.relaxed, lost: desk.lost };
 }
@@ -116,15 +116,7 @@ function runFor(desk: Desk, group: Together, places: number, batches: readonly B
     bedsOf(desk, group),
     wantedBy(desk, { ...group, batches }, 'kept'),
   ).filter((run) => lengthOf(run) >= places && mayClear(desk, run.bed, batches));
-  return runs.length === 0
-    ? null
-    : runs.reduce((best, run) => (rank(desk, run) < rank(desk, best) ? run : best));
-}
-
-function rank({ manner, ground }: Desk, run: Run): number {
-  if (manner === 'tight') return lengthOf(run);
-  if (manner === 'edge') return run.first;
-  return -(ground.free_week[run.bed]?.[run.first] ?? 0);
+  return runs.length === 0 ? null : likedBest(desk, runs);
 }
 
 function bedsOf({ season }: Desk, { kind }: Together): readonly number[] {
@@ -152,7 +144,7 @@ function mayClear(desk: Desk, bed: number, batches: readonly Batch[]): boolean {
 /** Whether so many places more may be lifted in a bed in a week. */
 function mayLift({ season, ground, widest }: Desk, bed: number, week: number, places: number): boolean {
   const of = season.task.beds[bed];
-  return of !== undefined && places + (ground.lifted[bed]?.[week] ?? 0) <= clearedOf(of, widest);
+  return of !== undefined && places + (ground.lifted[bed]?.[week] ?? 0) <= clearedOf(of, widest[bed] ?? 1);
 }
 
 /** Longest runs first; the family's wish is given up only for what finds no room otherwise, and the strip with it. */
@@ -186,15 +178,23 @@ function giveUp(
   bed: number,
   { family, taken }: { readonly family: 'kept' | 'given up'; readonly taken: number },
 ): void {
-  const { wish, from_week, to_week } = batch.choice;
-  const crop = desk.season.task.wishes[wish]?.crop.id ?? '';
-  const add = (one: Relaxed['wish'], week: number): void => {
-    const isKnown = desk.relaxed.some(
-      (other) => other.wish === one && other.crop === crop && other.bed === bed && other.week === week,
-    );
-    if (!isKnown) desk.relaxed.push({ wish: one, crop, bed, week });
-  };
-  if (taken < batch.places) add('oneStrip', from_week);
-  if (family === 'given up' && desk.season.task.rotation === 'wanted') add('family', from_week);
-  if (!mayLift(desk, bed, to_week, taken)) add('clearing', to_week);
+  const { from_week, to_week } = batch.choice;
+  const crop = cropOf(desk, batch);
+  if (family === 'given up' && desk.season.task.rotation === 'wanted')
+    relax(desk.relaxed, { wish: 'family', crop, bed, week: from_week });
+  if (!mayLift(desk, bed, to_week, taken))
+    relax(desk.relaxed, { wish: 'clearing', crop, bed, week: to_week });
+}
+
+function cropOf({ season }: Desk, { choice }: Batch): string {
+  return season.task.wishes[choice.wish]?.crop.id ?? '';
+}
+
+/** What was sown together, but could not be planted side by side. */
+function apart(desk: Desk, placed: readonly Placed[]): void {
+  if (isOneStrip(placed.map(({ run }) => run))) return;
+  for (const { batch, run } of placed) {
+    const week = batch.choice.from_week;
+    relax(desk.relaxed, { wish: 'oneStrip', crop: cropOf(desk, batch), bed: run.bed, week });
+  }
 }

@@ -21,22 +21,39 @@ export type BedKind = {
  * @source commonPractice
  */
 export function bedKinds(task: TurnoverTask): readonly BedKind[] {
-  const widest = Math.max(
-    1,
-    ...task.wishes.map(({ crop, unit }) => plantUnit(crop, task.place_mm, unit).places),
-  );
+  const widest = placesOfWidest(task, task.wishes);
   const keys = task.beds.map((bed, index) => (widest > 1 ? `${index}` : modeOf(bed)));
   return [...new Set(keys)].map((key) => {
     const beds = [...keys.keys()].filter((index) => keys[index] === key);
     const all = beds.flatMap((index) => task.beds[index] ?? []);
     const mode = all[0] === undefined ? 'drained' : modeOf(all[0]);
-    const clearing = all.reduce((sum, bed) => sum + clearedOf(bed, widest), 0);
+    const clearing = all.reduce((sum, bed) => sum + clearedOf(bed, widestIn(task, bed)), 0);
     return { beds, mode, places: all.reduce((sum, bed) => sum + bed.places, 0), clearing };
   });
 }
 
 function modeOf(bed: TurnoverBed): BedKind['mode'] {
   return bed.mode === 'constantFlood' || bed.mode === 'inTank' ? 'still' : 'drained';
+}
+
+/**
+ * Places of the widest plant that may stand in a bed.
+ * @param task beds and wishes
+ * @param bed one of its beds
+ * @returns 1 and more
+ * @valid every bed; what is refused there may be as wide as it likes
+ * @source geometry
+ */
+export function widestIn(task: TurnoverTask, bed: TurnoverBed): number {
+  const mode = modeOf(bed);
+  return placesOfWidest(
+    task,
+    task.wishes.filter(({ crop }) => mayGrow(crop, { mode })),
+  );
+}
+
+function placesOfWidest({ place_mm }: TurnoverTask, wishes: TurnoverTask['wishes']): number {
+  return Math.max(1, ...wishes.map(({ crop, unit }) => plantUnit(crop, place_mm, unit).places));
 }
 
 /**
@@ -60,6 +77,6 @@ export function clearedOf(bed: TurnoverBed, widest: number): number {
  * @valid every crop
  * @source commonPractice
  */
-export function mayGrow(crop: Crop, kind: BedKind): boolean {
+export function mayGrow(crop: Crop, kind: Pick<BedKind, 'mode'>): boolean {
   return kind.mode === 'drained' || crop.stays === 'quick';
 }
