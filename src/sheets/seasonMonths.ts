@@ -3,7 +3,7 @@ import type { Job, JobKind } from '../core/turnover/jobs.ts';
 import type { Week } from '../core/turnover/turnover.ts';
 import { dayInYear } from '../wording/date.ts';
 import { amount } from '../wording/quantity.ts';
-import { counted, harvestText, placesText } from '../wording/harvest.ts';
+import { counted, harvestText, picksSome, placesText } from '../wording/harvest.ts';
 import { shorten } from '../wording/shorten.ts';
 import { cropName, saidIn, season, type TurnoverInput } from './turnoverSheet.ts';
 
@@ -69,12 +69,13 @@ function cropsIn({ plan }: TurnoverInput, some: readonly { readonly crop: string
 function jobWords(input: TurnoverInput, job: Job): string {
   const said = saidIn(input);
   const unit = input.plan.task.wishes.find(({ crop }) => crop.id === job.crop)?.unit ?? 'kg';
-  return season(input, `months.${job.kind}`, {
+  return season(input, `months.${picksSome(job) ? 'pickSome' : job.kind}`, {
     date: dayInYear(job.date, said.catalogue),
     seeds: counted('seeds', job.seeds, said),
     count: amount(job.plants, 'ratio', 'nearest', input.units),
     amount: job.amount === null ? '' : harvestText(job.amount, unit, said),
     where: job.bed === null ? '' : whereText(input, job.bed, job.strips),
+    lifted: placesText(job.lifted, said.catalogue),
   });
 }
 

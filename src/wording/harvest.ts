@@ -53,18 +53,26 @@ function joined(strips: readonly Run[]): readonly Run[] {
   return runs;
 }
 
-/** What is to be done, in one sentence: "Sow 24 seeds of Head lettuce in trays." */
+/** What is to be done, in one sentence: "Sow 24 seeds of Head lettuce in trays." After the last picking a place may rest. */
 export function jobText(job: Job, plan: TurnoverPlan, said: SaidIn): string {
   const wish = plan.task.wishes.find(({ crop }) => crop.id === job.crop);
-  return say(said.catalogue, `turnover.jobs.${job.kind}`, {
+  const text = say(said.catalogue, `turnover.jobs.${picksSome(job) ? 'pickSome' : job.kind}`, {
     crop: wish?.crop.name ?? job.crop,
     seeds: counted('seeds', job.seeds, said),
     plants: counted('plants', job.plants, said),
     count: amount(job.plants, 'ratio', 'nearest', said.units),
     bed: job.bed === null ? '' : (plan.task.beds[job.bed]?.name ?? ''),
     places: placesText(job.strips, said.catalogue),
+    lifted: placesText(job.lifted, said.catalogue),
     amount: job.amount === null ? '' : harvestText(job.amount, wish?.unit ?? 'kg', said),
   });
+  const rests = job.lifted.length > 0 && !picksSome(job) && plan.task.rest_d > 0;
+  return rests ? `${text} ${say(said.catalogue, 'turnover.jobs.rest')}` : text;
+}
+
+/** Whether all is picked, but only some of it for the last time. */
+export function picksSome({ kind, strips, lifted }: Pick<Job, 'kind' | 'strips' | 'lifted'>): boolean {
+  return kind === 'pick' && lifted.length < strips.length;
 }
 
 /** "about 12 May 2031", or "week of 12 May 2031, plus or minus 2 weeks" where a day would promise too much. */

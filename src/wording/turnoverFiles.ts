@@ -1,9 +1,9 @@
 /** A plan as files for phone and spreadsheet. */
 import type { Job } from '../core/turnover/jobs.ts';
 import type { TurnoverPlan } from '../core/turnover/turnover.ts';
-import { say } from './catalogue.ts';
+import { type Catalogue, say } from './catalogue.ts';
 import { csv } from './csv.ts';
-import { cautionTexts, jobText, placesText, type SaidIn } from './harvest.ts';
+import { cautionTexts, jobText, picksSome, placesText, type SaidIn } from './harvest.ts';
 import { iCalendar } from './iCalendar.ts';
 import { precise } from './quantity.ts';
 
@@ -60,8 +60,9 @@ export function planTable(plan: TurnoverPlan, jobs: readonly Job[], said: SaidIn
       say(catalogue, `turnover.file.jobs.${job.kind}`),
       wish?.crop.name ?? job.crop,
       job.bed === null ? '' : (plan.task.beds[job.bed]?.name ?? ''),
-      job.strips.length === 0 ? '' : placesText(job.strips, catalogue),
-      job.seeds,
+      whereText(job, catalogue),
+      // Counted where they are sown, so that a sum of the column is what has to be bought.
+      job.kind === 'sowInTray' || job.kind === 'sowInBed' ? job.seeds : '',
       job.plants,
       // In the unit that stands beside it, whatever units the sheets are in.
       job.amount === null ? '' : Number(precise(job.amount, 3)),
@@ -69,4 +70,11 @@ export function planTable(plan: TurnoverPlan, jobs: readonly Job[], said: SaidIn
     ];
   });
   return csv([head, ...rows]);
+}
+
+function whereText(job: Job, catalogue: Catalogue): string {
+  if (job.strips.length === 0) return '';
+  const places = placesText(job.strips, catalogue);
+  if (!picksSome(job)) return places;
+  return say(catalogue, 'turnover.file.lifting', { places, lifted: placesText(job.lifted, catalogue) });
 }

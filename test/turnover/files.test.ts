@@ -59,6 +59,27 @@ describe('the table of a plan', () => {
     expect(rows[1]).toMatch(/^2031-\d\d-\d\d,2031-W\d\d,/);
   });
 
+  test('has columns that can be added up: seeds as they are sown, plants as they are lifted', () => {
+    const sum = (all: readonly number[]) => all.reduce((total, one) => total + one, 0);
+    for (const id of ['north-yard', 'cape-school']) {
+      const of = seasonPlan(id);
+      const rows = planTable(of, jobsOf(of), said)
+        .trimEnd()
+        .split('\r\n')
+        .map((row) => row.replace(/"[^"]*"/g, '').split(','));
+      const column = (at: number, jobs: RegExp) =>
+        sum(rows.filter((row) => jobs.test(row[2] ?? '')).map((row) => Number(row[at])));
+      expect(column(6, /^sow /)).toBe(sum(of.sowings.map(({ seeds }) => seeds)));
+      expect(column(6, /^(plant|pick|cut)/)).toBe(0);
+      const once = new Set(
+        of.task.wishes.filter(({ crop }) => crop.picking.kind === 'once').map(({ crop }) => crop.id),
+      );
+      expect(column(7, /^pick with the root$/)).toBe(
+        sum(of.sowings.filter(({ crop }) => once.has(crop)).map(({ plants }) => plants)),
+      );
+    }
+  });
+
   test('tells amounts in the unit beside them, whatever units the sheets are in', () => {
     const school = seasonPlan('cape-school');
     const table = (units: 'metric' | 'us'): string => planTable(school, jobsOf(school), { ...said, units });

@@ -54,6 +54,31 @@ describe('the sentences of a season', () => {
     expect([text(0.9, 'head'), text(1.8, 'head')]).toEqual(['one head at most', '1 head']);
   });
 
+  test('say which places are lifted, where only some are, and of rest only where there is any', () => {
+    const plan = seasonPlan('cape-school');
+    const said = { catalogue: words.catalogue, units: 'metric' } as const;
+    const week = 20;
+    const sowing = plan.sowings.find(({ crop }) => crop === 'chard');
+    if (sowing === undefined) throw new Error('no chard');
+    const strip = (first: number, last: number, to_week: number) => ({
+      ...{ first, last, from_week: 10, to_week, restTo_week: to_week },
+    });
+    const texts = (strips: ReturnType<typeof strip>[], lifts: 'all' | 'some', rest_d = 3) => {
+      const pick = { week, day_d: plan.task.firstMonday_d + 142, amount: 2, mass_g: 100, lifts };
+      const sowings = [{ ...sowing, plants: 12, strips, picks: [pick] }];
+      const of = { ...plan, task: { ...plan.task, rest_d }, sowings };
+      const jobs = jobsOf(of).filter(({ kind }) => kind === 'pick');
+      return jobs.map((job) => `${job.plants}: ${jobText(job, of, said)}`);
+    };
+    expect(texts([strip(1, 4, week), strip(5, 12, 22)], 'some')).toEqual([
+      '12: Pick 2 bunches of Chard: Drum bed one, places 1–12. Of these lift places 1–4 with the roots, and leave the others.',
+    ]);
+    expect(texts([strip(1, 4, 18), strip(5, 12, week)], 'all')).toEqual([
+      '8: Pick 2 bunches of Chard, for the last time, and lift it with its root: Drum bed one, places 5–12. Then let the place rest.',
+    ]);
+    expect(texts([strip(1, 12, week)], 'all', 0)[0]).toMatch(/places 1–12\.$/);
+  });
+
   test('tell frosts by days of any year, and long seasons by a number', () => {
     const task = { ...seasonPlan('north-yard').task, firstMonday_d: dayNumber_d('2030-11-04'), weeks: 14 };
     const frost = draftPlan(task, fixedGrowth).notes.find(({ code }) => code === 'frostDates');

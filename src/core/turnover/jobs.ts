@@ -17,10 +17,14 @@ export type Job = {
   readonly crop: string;
   /** null in a tray: its plants may go to several beds. */
   readonly bed: number | null;
+  /** Of the whole sowing. */
   readonly seeds: number;
+  /** That are sown for, planted, or picked on this day. */
   readonly plants: number;
   /** Where; none in a tray. */
   readonly strips: readonly Strip[];
+  /** Of these, what is lifted with its root on this day. */
+  readonly lifted: readonly Strip[];
   /** What comes of it, in the unit of the wish; null where nothing is picked. */
   readonly amount: number | null;
 };
@@ -75,7 +79,8 @@ function trays(plan: TurnoverPlan): readonly Undated[] {
     const id = `${crop}-${isoName(plan, week)}-sow`;
     const before = found.get(id) ?? { seeds: 0, plants: 0 };
     found.set(id, {
-      ...{ id, kind: 'sowInTray', week, day_d: sow_d, crop, bed: null, strips: [], amount: null },
+      ...{ id, kind: 'sowInTray', week, day_d: sow_d, crop, bed: null, amount: null },
+      ...{ strips: [], lifted: [] },
       ...{ seeds: before.seeds + seeds, plants: before.plants + plants },
     });
   }
@@ -85,31 +90,30 @@ function trays(plan: TurnoverPlan): readonly Undated[] {
 /** Into the bed: seeds, or plants from the tray. */
 function planting(plan: TurnoverPlan, sowing: Sowing): Undated {
   const { id, crop, bed, sow_d, plantOut_d, strips, seeds, plants } = sowing;
-  const more = { crop, bed, strips, seeds, plants, amount: null };
+  const more = { crop, bed, strips, lifted: [], seeds, plants, amount: null };
   if (plantOut_d === null)
     return { ...more, id: `${id}-sow`, kind: 'sowInBed', week: weekOf(plan, sow_d), day_d: sow_d };
   return { ...more, id: `${id}-plant`, kind: 'plantOut', week: sowing.from_week, day_d: plantOut_d };
 }
 
 function picking(plan: TurnoverPlan, sowing: Sowing, { week, day_d, amount, lifts }: Pick): Undated {
-  const { crop, bed, seeds, plants } = sowing;
+  const { crop, bed, seeds } = sowing;
   const lifted = sowing.strips.filter(({ to_week }) => to_week === week);
   const standing = sowing.strips.filter(({ to_week }) => to_week >= week);
   const kind = lifts === 'none' ? 'cut' : isOnce(plan, sowing) ? 'lift' : 'pick';
+  const strips = kind === 'lift' ? lifted : standing;
   return {
-    ...{
-      id: `${sowing.id}-pick-${isoName(plan, week)}`,
-      kind,
-      week,
-      day_d,
-      crop,
-      bed,
-      seeds,
-      plants,
-      amount,
-    },
-    strips: kind === 'lift' ? lifted : standing,
+    ...{ id: `${sowing.id}-pick-${isoName(plan, week)}`, kind, week, day_d, crop, bed, seeds, amount },
+    ...{ plants: plantsOn(sowing, strips), strips, lifted },
   };
+}
+
+function plantsOn({ plants, strips: all }: Sowing, strips: readonly Strip[]): number {
+  return Math.round((plants * placesIn(strips)) / placesIn(all));
+}
+
+function placesIn(strips: readonly Strip[]): number {
+  return strips.reduce((sum, { first, last }) => sum + last - first + 1, 0);
 }
 
 function isOnce({ task }: TurnoverPlan, { crop }: Sowing): boolean {
