@@ -47,7 +47,9 @@ export function turnoverDrawing(
   const width = scale.label + (scale.to_week - scale.from_week + 1) * scale.week;
   const height = rows.length * scale.row;
   const stays = rows.flatMap((row, at) =>
-    'stays' in row ? row.stays.map((stay) => ({ stay, where: row.kind, top: at * scale.row })) : [],
+    'stays' in row
+      ? row.stays.map((stay) => ({ stay, ...endsOf(stay, row), where: row.kind, top: at * scale.row }))
+      : [],
   );
   const shown = stays.filter(({ stay }) => isShown(stay, scale));
   const beds = shown.filter(({ where }) => where === 'places');
@@ -62,12 +64,25 @@ export function turnoverDrawing(
       ),
       ...trays.flatMap(({ stay, top }) => trayLine(stay, scale, top)),
       ...trays.flatMap(({ stay, top }) => trayCell(stay, scale, top)),
-      ...beds.flatMap(({ stay, top }) => stayShapes(stay, scale, top)),
+      ...beds.flatMap((one) => stayShapes(one, scale)),
     ],
     words: [
       ...trays.flatMap(({ stay, top }) => trayWords(stay, scale, top)),
-      ...beds.flatMap(({ stay, top }) => stayWords(stay, scale, top)),
+      ...beds.flatMap((one) => stayWords(one, scale)),
     ],
+  };
+}
+
+/** A stay with the ends of its box, in weeks, and the top of its row. */
+type Drawn = { readonly stay: Stay; readonly starts: number; readonly ends: number; readonly top: number };
+
+/** Without rest one leaves and the next begins in the same week: then each has half of it. */
+function endsOf(stay: Stay, row: Extract<TurnoverRow, { stays: unknown }>): Pick<Drawn, 'starts' | 'ends'> {
+  const isShared = (week: number, of: 'from_week' | 'to_week'): boolean =>
+    row.kind === 'places' && row.stays.some((other) => other !== stay && other[of] === week);
+  return {
+    starts: stay.from_week + (isShared(stay.from_week, 'to_week') ? 0.5 : 0),
+    ends: stay.to_week + (isShared(stay.to_week, 'from_week') ? 0.5 : 1),
   };
 }
 
@@ -151,12 +166,12 @@ export function sampleOf(kind: 'sow' | 'plant' | 'pick' | 'rest' | 'nobody', wid
   return samples[kind];
 }
 
-function stayShapes(stay: Stay, scale: CalendarScale, top: number): readonly Shape[] {
+function stayShapes({ stay, starts, ends, top }: Drawn, scale: CalendarScale): readonly Shape[] {
   const height = scale.row - 2 * inset;
-  const whole = boxOf(scale, stay.from_week, stay.to_week + 1, top + inset, height);
+  const whole = boxOf(scale, starts, ends, top + inset, height);
   const picks = stay.pick_weeks
     .filter((week) => inPage(week, scale))
-    .map((week) => boxOf(scale, week, week + 1, top + inset, height));
+    .map((week) => boxOf(scale, week, Math.min(ends, week + 1), top + inset, height));
   const rest = boxOf(scale, stay.to_week + 1, stay.restTo_week + 1, top + inset, height);
   const begins = inPage(stay.from_week, scale) ? [barAt(whole)] : [];
   return [
@@ -213,12 +228,15 @@ function dotted({ left, top, width, height }: Box): Shape {
 }
 
 /** Crop and beginning stand before the first picking; the words for picking and rest in their own weeks. */
-function stayWords(stay: Stay, scale: CalendarScale, top: number): readonly BoxWords[] {
+function stayWords({ stay, starts, ends, top }: Drawn, scale: CalendarScale): readonly BoxWords[] {
   const first = stay.pick_weeks[0] ?? stay.to_week;
-  const name = boxOf(scale, stay.from_week, first, top, scale.row);
+  const name = boxOf(scale, starts, first, top, scale.row);
   const picks = stay.pick_weeks
     .filter((week) => inPage(week, scale))
-    .map((week) => ({ ...boxOf(scale, week, week + 1, top, scale.row), kind: 'pick' as const }));
+    .map((week) => ({
+      ...boxOf(scale, week, Math.min(ends, week + 1), top, scale.row),
+      kind: 'pick' as const,
+    }));
   const rest = boxOf(scale, stay.to_week + 1, stay.restTo_week + 1, top, scale.row);
   return [
     ...(name.width > 0

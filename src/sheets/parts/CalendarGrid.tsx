@@ -32,7 +32,7 @@ export function CalendarGrid({ input, look, rows, drawing }: GridProps) {
           <RowName input={input} look={look} row={row} />
         </div>
       ))}
-      {drawing.words.map((one) => (
+      {drawing.words.filter(hasRoom(look)).map((one) => (
         <div style={{ ...boxed, left: one.left, top: one.top, width: one.width, height: look.row }}>
           {one.kind === 'begins' ? (
             <Begins input={input} look={look} of={one} />
@@ -57,6 +57,13 @@ function RowName({ input, look, row }: { input: TurnoverInput; look: CalendarLoo
   }
   const isHead = row.kind !== 'places';
   return <div style={{ ...(isHead ? headName : across), fontSize: look.text }}>{text}</div>;
+}
+
+/** A word on hatching is about so many times as wide as it is high; in half a week the hatching alone may have to do. */
+const widestWord = 2.2;
+
+function hasRoom(look: CalendarLook): (one: BoxWords) => boolean {
+  return ({ kind, width }) => kind === 'begins' || width >= widestWord * look.small;
 }
 
 /** Narrower boxes have room for the number only. */
