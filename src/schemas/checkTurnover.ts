@@ -1,7 +1,9 @@
 /** Checks on a season that need more than one field, or a file of crops or climates. */
+import { dateOf } from '../core/calendar.ts';
+import { mondayOf_d } from '../core/isoWeek.ts';
 import type { Problem } from '../core/problem.ts';
 import { checkPulses } from './checkPulses.ts';
-import { inOrder, notTooLong } from './dayOrder.ts';
+import { dayAt_d, inOrder, notTooLong } from './dayOrder.ts';
 import { type CropFacts, entry } from './facts.ts';
 import { type Path, valueAt } from './schemaAt.ts';
 import { referenceProblem } from './toSystem.ts';
@@ -50,7 +52,7 @@ function warmNights(raw: unknown): readonly Problem[] {
 function wishProblems(raw: unknown, place: Path, { crops }: CropFacts): readonly Problem[] {
   const name = valueAt(raw, [...place, 'crop']);
   const unit = valueAt(raw, [...place, 'unit']);
-  const order = [...inOrder(raw, place), ...checkPulses(raw, [...place, 'pulses'])];
+  const order = [...inOrder(raw, place), ...elsewhere(raw, place), ...checkPulses(raw, [...place, 'pulses'])];
   if (typeof name !== 'string') return order;
   const crop = entry(crops, name);
   if (crop === undefined) return [...order, referenceProblem(name, [...place, 'crop'], Object.keys(crops))];
@@ -60,6 +62,18 @@ function wishProblems(raw: unknown, place: Path, { crops }: CropFacts): readonly
   return isCounted
     ? order
     : [...order, { code: 'notAllowed', place: [...place, 'unit'], given: unit, allowed }];
+}
+
+/** A wish that begins after the season, or ends before it, would be none: a wrong year, most likely. */
+function elsewhere(raw: unknown, place: Path): readonly Problem[] {
+  const [first_d, last_d] = ['from', 'to'].map((key) => dayAt_d(raw, ['season', key]));
+  const [from_d, to_d] = ['from', 'to'].map((key) => dayAt_d(raw, [...place, key]));
+  if (typeof first_d !== 'number' || typeof last_d !== 'number') return [];
+  const outside = (key: 'from' | 'to', day_d: number): Problem => ({
+    ...{ code: 'outsideSeason', place: [...place, key], given: dateOf(day_d) },
+  });
+  if (typeof from_d === 'number' && mondayOf_d(last_d) < mondayOf_d(from_d)) return [outside('from', from_d)];
+  return typeof to_d === 'number' && mondayOf_d(to_d) < mondayOf_d(first_d) ? [outside('to', to_d)] : [];
 }
 
 /** Two wishes for one crop would be two amounts for one place. */

@@ -66,7 +66,8 @@ function begun(
     .filter((pulse) => weekOf(task, pulse.to ?? pulse.from) >= week)
     .map((pulse): Pulse => (pulse.from < first ? { ...pulse, from: first, to: pulse.to ?? first } : pulse));
   const all = { crop, unit, pulses: [...before, ...ahead] };
-  if (to !== undefined && weekOf(task, to) < week) return { ...all, perWeek: 0 };
+  const isOver = week >= task.weeks || (to !== undefined && weekOf(task, to) < week);
+  if (isOver) return { ...all, perWeek: 0 };
   const start = from !== undefined && from > first ? from : first;
   return { ...all, perWeek, from: start, ...(to === undefined ? {} : { to: to < start ? start : to }) };
 }

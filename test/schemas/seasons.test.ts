@@ -103,6 +103,19 @@ describe('pulses', () => {
   });
 });
 
+describe('a wish', () => {
+  const wished = (dates: object) =>
+    told({ ...spring, wishes: [{ crop: 'rocket', perWeek: 2, unit: 'bunch', ...dates }] });
+
+  test('that lies beside the season is told, one that reaches into it is not', () => {
+    expect(wished({ from: '2032-03-10' })).toEqual(['wishes.0.from outsideSeason']);
+    expect(wished({ from: '2031-04-28' })).toEqual(['wishes.0.from outsideSeason']);
+    expect(wished({ to: '2031-03-02' })).toEqual(['wishes.0.to outsideSeason']);
+    expect(wished({ from: '2030-01-01', to: '2031-03-03' })).toEqual([]);
+    expect(wished({ from: '2031-04-27' })).toEqual([]);
+  });
+});
+
 describe('own months', () => {
   const even = (value: number) => Array.from({ length: 12 }, () => value);
 
