@@ -8,7 +8,7 @@ export function weeksText(input: TurnoverInput, weeks: readonly number[]): strin
   return season(input, `weekList.${isOne ? 'one' : 'many'}`, { weeks: weekNumbers(input.plan, weeks) });
 }
 
-/** "3–8, 12, 45–2": weeks in a row as one. */
+/** "3–8, 12, 45–2": weeks in a row as one; with their years where a number stands for two weeks of the season. */
 function weekNumbers({ calendar }: TurnoverPlan, weeks: readonly number[]): string {
   const runs: { readonly from: number; to: number }[] = [];
   for (const week of [...new Set(weeks)].sort((a, b) => a - b)) {
@@ -16,8 +16,12 @@ function weekNumbers({ calendar }: TurnoverPlan, weeks: readonly number[]): stri
     if (open?.to === week - 1) open.to = week;
     else runs.push({ from: week, to: week });
   }
-  const number = (week: number): number => calendar[week]?.isoWeek ?? week;
+  const isTwice = new Set(calendar.map(({ isoWeek }) => isoWeek)).size < calendar.length;
+  const number = (week: number): string => {
+    const { isoYear, isoWeek = week } = calendar[week] ?? {};
+    return isTwice ? `${isoYear}-W${String(isoWeek).padStart(2, '0')}` : String(isoWeek);
+  };
   return runs
-    .map(({ from, to }) => (from === to ? `${number(from)}` : `${number(from)}–${number(to)}`))
+    .map(({ from, to }) => (from === to ? number(from) : `${number(from)}–${number(to)}`))
     .join(', ');
 }

@@ -170,4 +170,15 @@ describe('wishes that were given up', () => {
     expect(weeksText(short, [4, 0, 1, 1, 2])).toBe('weeks 51–1, 3');
     expect(weeksText(short, [1])).toBe('week 52');
   });
+
+  test('have their years where a season is so long that a number comes twice', () => {
+    const input = seasonInput(seasonPlan('cape-school'));
+    const weeks = Array.from({ length: 54 }, (_, at) => ({
+      isoYear: at < 50 ? 2031 : 2032,
+      isoWeek: at < 50 ? at + 3 : at - 49,
+    }));
+    const long = { ...input, plan: { ...input.plan, calendar: weeks } as unknown as TurnoverPlan };
+    expect(weeksText(long, [0, 49, 50, 52])).toBe('weeks 2031-W03, 2031-W52–2032-W01, 2032-W03');
+    expect(weeksText(long, [52])).toBe('week 2032-W03');
+  });
 });
