@@ -22,6 +22,8 @@ export type SeasonMonth = {
   readonly first: string;
   /** Weeks that begin in it. */
   readonly weeks: readonly Week[];
+  /** Weeks whose day of work falls into it: that of the last week may fall into the next month. */
+  readonly worked: ReadonlySet<number>;
   readonly lines: readonly MonthLine[];
 };
 
@@ -32,7 +34,9 @@ export function seasonMonths(input: TurnoverInput): readonly SeasonMonth[] {
   return [...new Set(days.map(monthOf))].sort().map((month) => {
     const weeks = calendar.filter(({ monday }) => monthOf(monday) === month);
     const jobs = input.jobs.filter(({ date }) => monthOf(date) === month);
-    return { first: `${month}-01`, weeks, lines: [...jobLines(input, jobs), ...restLines(input, weeks)] };
+    const worked = new Set(jobs.map(({ week }) => week));
+    const lines = [...jobLines(input, jobs), ...restLines(input, worked)];
+    return { first: `${month}-01`, weeks, worked, lines };
   });
 }
 
@@ -87,12 +91,11 @@ function whereText(input: TurnoverInput, bed: number, strips: Job['strips']): st
 }
 
 /** Places whose rest begins in one of these weeks and lasts into a later one. */
-function restLines(input: TurnoverInput, weeks: readonly Week[]): readonly MonthLine[] {
-  const indices = new Set(weeks.map(({ index }) => index));
+function restLines(input: TurnoverInput, worked: ReadonlySet<number>): readonly MonthLine[] {
   const { calendar, sowings } = input.plan;
   const rests = sowings.flatMap(({ crop, bed, strips }) =>
     strips
-      .filter(({ to_week, restTo_week }) => indices.has(to_week) && restTo_week > to_week)
+      .filter(({ to_week, restTo_week }) => worked.has(to_week) && restTo_week > to_week)
       .map((strip) => ({ crop, bed, strip, until: calendar[strip.restTo_week]?.monday ?? null })),
   );
   return cropsIn(input, rests).map((crop) => ({

@@ -133,13 +133,12 @@ function OneMap({ input, month, week, bed }: OneMapProps) {
   const rows = turnoverRows(input.plan).flatMap((row) =>
     row.kind === 'places' && row.bed === bed ? [row] : [],
   );
-  const weeks = new Set(month.weeks.map(({ index }) => index));
   return (
     <BedMapPicture
       input={input}
       bed={shorten(name, longBed)}
       places={places}
-      parts={mapParts(rows, places, week, weeks)}
+      parts={mapParts(rows, places, week, month.worked)}
     />
   );
 }

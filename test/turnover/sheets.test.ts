@@ -7,7 +7,7 @@ import { dayInYear } from '../../src/wording/date.ts';
 import { mmPerPoint } from '../../src/paper/measures.ts';
 import { overflows } from '../../src/paper/overflows.ts';
 import type { Page } from '../../src/paper/page.ts';
-import type { TurnoverPlan } from '../../src/core/turnover/turnover.ts';
+import type { Strip, TurnoverPlan } from '../../src/core/turnover/turnover.ts';
 import { plainPrint } from '../../src/sheets/sheetPrint.ts';
 import type { TurnoverInput, TurnoverKind } from '../../src/sheets/turnoverSheet.ts';
 import { turnoverSheets } from '../../src/sheets/turnoverSheets.ts';
@@ -44,6 +44,11 @@ describe.each(turnoverSheets.map((kind) => [kind.id, kind] as const))('%s', (_, 
     expect(seen).toBeGreaterThan(0);
   }, 120_000);
 });
+
+/** With a week of rest more. */
+function rested(strip: Strip): Strip {
+  return { ...strip, restTo_week: strip.to_week + 1 };
+}
 
 function kindOf(id: string): TurnoverKind {
   const kind = turnoverSheets.find((one) => one.id === id);
@@ -86,6 +91,19 @@ describe('the season month by month', () => {
     const text = pages.map(textOf).join(' ');
     for (const { name } of plan.task.holidays)
       expect(text).toContain(`${name}: nobody is there in the week of`);
+  });
+
+  test('lets a place rest in the month in which it was lifted, also where its week began in another', () => {
+    const of = seasonPlan('north-yard');
+    const plan = { ...of, sowings: of.sowings.map((one) => ({ ...one, strips: one.strips.map(rested) })) };
+    let seen = 0;
+    for (const { first, lines } of seasonMonths(seasonInput(plan))) {
+      const crops = (groups: readonly string[]) =>
+        lines.filter(({ group }) => groups.includes(group)).map(({ crop }) => crop);
+      for (const crop of crops(['rest'])) expect(crops(['pick']), first).toContain(crop);
+      seen += crops(['rest']).length;
+    }
+    expect(seen).toBeGreaterThan(5);
   });
 
   test('begins each month on a page of its own, with a map of every bed', async () => {
