@@ -69,6 +69,20 @@ describe('what falls short', () => {
     expect(why(plan)).toEqual([...early, '5 holiday', '6 holiday', '8 holiday', '9 holiday']);
   });
 
+  test('in a week between two sowings is not blamed on the weather', () => {
+    // From the fifth week on each sowing takes a week longer than the one before.
+    const slower: typeof fixedGrowth = (crop, sow_d) => {
+      const late_d = Math.max(0, sow_d - seasonPlan('north-yard').task.firstMonday_d - 5 * 7);
+      return fixedGrowth({ ...crop, bed_d: { ...crop.bed_d, likely: crop.bed_d.likely + late_d } }, sow_d);
+    };
+    const of = planOf(inBed, 60, {});
+    const ways = { ...means(), grows: slower };
+    const plan = [...turnoverPlans(of.task, ways)].at(-1) as TurnoverPlan;
+    const late = why(plan).filter((one) => !early.includes(one));
+    expect(late.length).toBeGreaterThan(2);
+    expect([...new Set(late.slice(0, -1).map((one) => one.split(' ')[1]))]).toEqual(['between']);
+  });
+
   test('after a sowing failed in part is not for want of room', () => {
     const plan = planOf(inBed, 60, {});
     expect(why(plan)).toEqual(early);

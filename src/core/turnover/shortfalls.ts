@@ -61,10 +61,14 @@ type Picked = { readonly crops: readonly CropWeeks[]; readonly counts: Counts };
  */
 export function shortfalls(season: Season, { crops, counts }: Picked, unsown: Unsown): readonly Shortfall[] {
   const limit = limitsOf(season, counts);
+  const possible = season.task.wishes.map((_, wish) => possibleWeeks(season, wish));
   return crops.flatMap(({ crop, unit, wanted, picked }, wish) => {
     const isRefused = !season.kinds.some((kind) => fits(season, kind, wish));
     const why = (week: number): ShortBy =>
-      isRefused ? 'refused' : (limit(wish, week) ?? reason(season, unsown, wish, week));
+      isRefused
+        ? 'refused'
+        : (limit(wish, week) ??
+          reason(season, unsown, { wish, week, possible: possible[wish] ?? new Set() }));
     return wanted.flatMap((amount, week) => {
       const got = picked[week] ?? 0;
       if (got >= amount * (1 - slack)) return [];
@@ -73,11 +77,25 @@ export function shortfalls(season: Season, { crops, counts }: Picked, unsown: Un
   });
 }
 
-function reason({ task }: Season, { early, late, away }: Unsown, wish: number, week: number): ShortBy {
+type Missing = {
+  readonly wish: number;
+  readonly week: number;
+  /** Weeks in which something that can still be sown is picked. */
+  readonly possible: ReadonlySet<number>;
+};
+
+function reason({ task }: Season, { early, late, away }: Unsown, { wish, week, possible }: Missing): ShortBy {
   if (isHoliday(task, week)) return 'holiday';
   if (early[wish]?.has(week)) return 'tooEarly';
   if (late[wish]?.has(week)) return 'unsown';
-  return away[wish]?.has(week) ? 'holiday' : 'season';
+  if (away[wish]?.has(week)) return 'holiday';
+  const isNear = (...weeks: readonly number[]): boolean => weeks.some((one) => possible.has(one));
+  return isNear(week - 1, week - 2) && isNear(week + 1, week + 2) ? 'between' : 'season';
+}
+
+function possibleWeeks({ choices, fixed }: Season, wish: number): ReadonlySet<number> {
+  const free = choices.filter((choice) => choice.wish === wish && !fixed.has(choice));
+  return new Set(free.flatMap(({ pick_weeks }) => pick_weeks));
 }
 
 /** What keeps more from being picked in a week of what can still be sown for it; null where nothing can. */
@@ -129,7 +147,7 @@ function weeksSownBefore(task: TurnoverTask, grows: Grows, from_week: number): E
     sow_d < task.firstMonday_d + 7 * from_week
       ? grows(of, sow_d, planted_d)
       : { state: 'never', why: 'tooSlow', on_d: sow_d };
-  return task.wishes.map(({ crop }) => readyIn(task, plantings(earlier, crop, before)));
+  return task.wishes.map(({ crop }) => withBetween(readyIn(task, plantings(earlier, crop, before))));
 }
 
 /** From the first week in which each is ready to the last in which it still gives something. */
@@ -142,4 +160,9 @@ function readyIn(task: TurnoverTask, some: readonly { readonly grown: Growing }[
     for (let week = first; week <= last; week += 1) found.add(week);
   }
   return found;
+}
+
+/** Somebody who had sown in time could have sown on a day between, too. */
+function withBetween(weeks: ReadonlySet<number>): ReadonlySet<number> {
+  return new Set([...weeks].flatMap((week) => (weeks.has(week + 2) ? [week, week + 1] : [week])));
 }

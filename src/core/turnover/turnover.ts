@@ -144,7 +144,7 @@ export type CropWeeks = {
 
 /**
  * Why less is picked than was wanted. room: the beds are full; trays: the nursery is; clearing: more would mean that too
- * much of a bed is lifted in one week.
+ * much of a bed is lifted in one week; between: of what is sown once a week, one sowing is ready before and the next after.
  */
 export type ShortBy =
   | 'room'
@@ -152,6 +152,7 @@ export type ShortBy =
   | 'clearing'
   | 'tooEarly'
   | 'unsown'
+  | 'between'
   | 'season'
   | 'holiday'
   | 'refused';
