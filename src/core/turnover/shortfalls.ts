@@ -1,6 +1,6 @@
 /** What is wanted, what is picked, and why less is picked. */
-import { type BedKind, mayGrow } from './bedKinds.ts';
-import { type Growing, type Grows, plantings } from './choices.ts';
+import { type BedKind, bedKinds, mayGrow } from './bedKinds.ts';
+import { choicesOf, type Growing, type Grows, plantings } from './choices.ts';
 import { type Counts, pickedUnits } from './counts.ts';
 import type { Season } from './season.ts';
 import type { CropWeeks, ShortBy, Shortfall, TurnoverTask } from './turnover.ts';
@@ -129,11 +129,17 @@ function fits({ task, units }: Season, kind: BedKind, wish: number): boolean {
 export function unsownWeeks(task: TurnoverTask, grows: Grows, from_week: number): Unsown {
   const early = weeksSownBefore(task, grows, 0);
   const late = from_week === 0 ? early : weeksSownBefore(task, grows, from_week);
-  const away = task.wishes.map(({ crop }) => {
-    const isAhead = ({ sow_week }: { readonly sow_week: number }): boolean => from_week <= sow_week;
-    return readyIn(task, plantings({ ...task, holidays: [] }, crop, grows).filter(isAhead));
-  });
+  const away = weeksWithoutHolidays(task, grows, from_week);
   return { early, late, away };
+}
+
+function weeksWithoutHolidays(task: TurnoverTask, grows: Grows, from_week: number): Early {
+  const found = task.wishes.map(() => new Set<number>());
+  if (task.holidays.length === 0) return found;
+  const there = choicesOf({ ...task, holidays: [] }, bedKinds(task), grows);
+  for (const { wish, sow_week, pick_weeks } of there)
+    if (from_week <= sow_week) for (const week of pick_weeks) found[wish]?.add(week);
+  return found;
 }
 
 function weeksSownBefore(task: TurnoverTask, grows: Grows, from_week: number): Early {
