@@ -35,6 +35,7 @@ const unitless: Readonly<Record<string, string>> = {
   restWeeks: 'a count of weeks',
   sizeOf: 'a count of whole places',
   clearedOf: 'a count of whole places',
+  widestIn: 'a count of whole places',
   lengthOf: 'a count of whole places',
   worthMet: 'a count of wishes',
   worthIn: 'a count of wishes',

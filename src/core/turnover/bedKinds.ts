@@ -43,6 +43,7 @@ function modeOf(bed: TurnoverBed): BedKind['mode'] {
  * @returns 1 and more
  * @valid every bed; what is refused there may be as wide as it likes
  * @source geometry
+ * @example widestIn({ wishes: [] }, { mode: 'siphon' }) // 1
  */
 export function widestIn(task: TurnoverTask, bed: TurnoverBed): number {
   const mode = modeOf(bed);

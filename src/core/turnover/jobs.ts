@@ -109,7 +109,7 @@ function picking(plan: TurnoverPlan, sowing: Sowing, { week, day_d, amount, lift
 }
 
 function plantsOn({ plants, strips: all }: Sowing, strips: readonly Strip[]): number {
-  return Math.round((plants * placesIn(strips)) / placesIn(all));
+  return (plants * placesIn(strips)) / placesIn(all);
 }
 
 function placesIn(strips: readonly Strip[]): number {

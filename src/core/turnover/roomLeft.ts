@@ -16,7 +16,8 @@ export type Left = {
  * @valid every season
  * @source geometry
  */
-export function allLeft({ kinds, task }: Season): Left {
+export function allLeft(season: Season): Left {
+  const { kinds, task } = season;
   const weeks = (value: number): number[] => Array.from({ length: task.weeks }, () => value);
   return {
     places: kinds.map(({ places }) => weeks(places)),

@@ -59,10 +59,11 @@ type Picked = { readonly crops: readonly CropWeeks[]; readonly counts: Counts };
  * @valid every season
  * @source geometry
  */
-export function shortfalls(season: Season, { crops, counts }: Picked, unsown: Unsown): readonly Shortfall[] {
+export function shortfalls(season: Season, picked: Picked, unsown: Unsown): readonly Shortfall[] {
+  const { crops, counts } = picked;
   const limit = limitsOf(season, counts);
   const possible = season.task.wishes.map((_, wish) => possibleWeeks(season, wish));
-  return crops.flatMap(({ crop, unit, wanted, picked }, wish) => {
+  return crops.flatMap(({ crop, unit, wanted, picked: given }, wish) => {
     const isRefused = !season.kinds.some((kind) => fits(season, kind, wish));
     const why = (week: number): ShortBy =>
       isRefused
@@ -70,7 +71,7 @@ export function shortfalls(season: Season, { crops, counts }: Picked, unsown: Un
         : (limit(wish, week) ??
           reason(season, unsown, { wish, week, possible: possible[wish] ?? new Set() }));
     return wanted.flatMap((amount, week) => {
-      const got = picked[week] ?? 0;
+      const got = given[week] ?? 0;
       if (got >= amount * (1 - slack)) return [];
       return [{ crop, unit, week, wanted: amount, picked: got, why: why(week) }];
     });
