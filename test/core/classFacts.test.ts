@@ -12,6 +12,7 @@ const wish = {
   length_min: 150,
   people: 24,
   teams: 8,
+  alone: 0,
   rota: null,
 } as const;
 
@@ -36,10 +37,10 @@ describe('what lies ready', () => {
     expect(materials('primary', 24, 8).map(({ key }) => key)).not.toContain('litreJug');
   });
 
-  test('is counted by people where there are no teams', () => {
-    const tapes = (teams: number) =>
-      classFacts({ ...wish, teams }).materials.find(({ key }) => key === 'tape')?.count;
-    expect([tapes(8), tapes(0)]).toEqual([8, 24]);
+  test('is enough for whoever has no team, too', () => {
+    const tapes = (teams: number, alone: number) =>
+      classFacts({ ...wish, teams, alone }).materials.find(({ key }) => key === 'tape')?.count;
+    expect([tapes(8, 0), tapes(0, 24), tapes(7, 3)]).toEqual([8, 24, 10]);
   });
 });
 

@@ -162,13 +162,15 @@ describe('the facilitator’s sheet', () => {
   test('has the counts of the class, its times, and the example step by step', async () => {
     const text = (await sheetText('facilitator', { worksheets: 'teams' })).join(' ');
     expect(text).toContain('5 people, 2 teams.');
+    // Eli Harrow is in none, and has to measure as well.
+    expect(text).toContain('1 person has no team');
     for (const line of ['09:30 10 min Arrive', '10:15 35 min Measure', '10:50 35 min Calculate'])
       expect(text).toContain(line);
     for (const ready of [
       '3 worksheets, and the answers',
       '5 pencils',
-      '2 tape measures',
-      '4 clean containers',
+      '3 tape measures',
+      '6 clean containers',
     ])
       expect(text).toContain(ready);
     // 1000 mm by 1000 mm, water to 300 mm in the bed and 700 mm in the tank; 25 L of wet media for a fish.

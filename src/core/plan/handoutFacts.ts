@@ -65,6 +65,8 @@ export type ClassWish = {
   readonly length_min: number;
   readonly people: number;
   readonly teams: number;
+  /** People in no team, each of whom works alone. */
+  readonly alone: number;
   /** null where the class looks after no system. */
   readonly rota: Omit<RotaWish, 'teams'> | null;
 };
@@ -81,18 +83,17 @@ export type ClassFacts = {
 /**
  * Times, materials and care rota of a class.
  * The programme from its beginning on; materials by people and teams; teams in turn.
- * @param wish level, times, how many people and teams, and the rota's days
+ * @param wish level, times, how many people, teams and people in none, and the rota's days
  * @returns no rota without teams
  * @valid what programme, materials and careRota say
  * @source commonPractice
  */
 export function classFacts(wish: ClassWish): ClassFacts {
-  const { level, starts, length_min, people, teams } = wish;
+  const { level, starts, length_min, people, teams, alone } = wish;
   const times = programme(level, length_min).map((part) => ({ ...part, at: clockAt(starts, part.from_min) }));
   const rota = wish.rota === null || teams === 0 ? null : careRota({ ...wish.rota, teams });
-  const sharing = teams === 0 ? people : teams;
   return {
-    ...{ times, materials: materials(level, people, sharing) },
+    ...{ times, materials: materials(level, people, teams + alone) },
     ...{ rota: rota?.days ?? [], longestGap_d: rota?.longestGap_d ?? 0 },
   };
 }

@@ -34,7 +34,7 @@ const shared: Readonly<
  * So many for each person or team, rounded up.
  * @param level for whom
  * @param people everybody in the roster
- * @param teams teams, or people where there are none
+ * @param teams tables to work at: teams, and people in none
  * @returns what to lay ready; paper is counted elsewhere
  * @valid classes of any size
  * @source commonPractice

@@ -81,16 +81,18 @@ export function classDesk(
     members.length === 0 ? [{ name: own, notes, team }] : members.map((member) => ({ ...member, team })),
   );
   const teams = [...new Set(people.map(({ team }) => team))].filter((team) => team !== '');
+  const alone = listed.filter(({ team }) => team === '').length;
   const input: ClassInput = {
     ...printing,
     session,
     people: listed,
     teams,
+    alone,
     worksheets: people.length,
     work: teams.length === 0 ? 'alone' : 'inTeams',
     example: () => worked(example, people, core, { ...printing, session }),
     facts: core.classFacts({
-      ...{ level, starts, length_min, people: listed.length, teams: teams.length },
+      ...{ level, starts, length_min, people: listed.length, teams: teams.length, alone },
       rota: raw.rota ?? null,
     }),
   };

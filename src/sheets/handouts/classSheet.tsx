@@ -29,6 +29,8 @@ export type ClassInput = Printing & {
   readonly people: readonly Listed[];
   /** Names of the teams, in the order in which they first stand in the roster. */
   readonly teams: readonly string[];
+  /** How many are in none of them. */
+  readonly alone: number;
   /** Worksheets that are handed out. */
   readonly worksheets: number;
   readonly work: 'inTeams' | 'alone';

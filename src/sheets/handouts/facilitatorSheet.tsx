@@ -39,7 +39,8 @@ function subject(input: ClassInput): string {
   const people = counted(input, 'facilitator.people', input.people.length);
   if (input.work === 'alone') return handoutWords(input, 'facilitator.alone', { people });
   const teams = counted(input, 'facilitator.teams', input.teams.length);
-  return handoutWords(input, 'facilitator.inTeams', { people, teams });
+  const inTeams = handoutWords(input, 'facilitator.inTeams', { people, teams });
+  return input.alone === 0 ? inTeams : `${inTeams} ${counted(input, 'facilitator.noTeam', input.alone)}`;
 }
 
 const parts = ['times', 'ready', 'example', 'mistakes'] as const;
