@@ -37,56 +37,68 @@ export function peopleOf(
   at: (line: number) => Problem['at'],
   all: readonly Pick<RosterRow, 'line' | 'team'>[] = rows,
 ): { readonly people: readonly Person[]; readonly problems: readonly Problem[] } {
+  const { sound, brought, problems } = broughtBy(rows, file, facts, at);
   const inTeams = file.worksheets === 'teams';
-  const { sheets, others } = inTeams ? byTeam(rows) : eachAlone(rows);
-  const problems = others.map(({ row, first }): Problem => {
+  // Only now: what is wrong with one row shall cost nobody else of its team a place.
+  const { sheets, others } = inTeams ? byTeam(sound) : eachAlone(sound);
+  const ofTeams = others.map(({ row, first }): Problem => {
     return { code: 'teamContainers', place: [], given: row.team, min: first, at: at(row.line) } as Problem;
   });
   const keyOf = inTeams ? sheetKey : ({ line }: { readonly line: number }) => String(line);
   const places = new Map([...new Set(all.map(keyOf))].map((key, index) => [key, index]));
   const exercise = exercises(file.level, file.seed, places.size, mostVoids_frac(facts));
   const base = baseOf(facts);
-  const people = sheets.flatMap((row): readonly Person[] => {
+  const people = sheets.map((row): Person => {
+    const { line, name, team, members, notes, containers } = row;
+    const whose = { line, name, team, members, notes };
+    const system = brought.get(row.containersLine);
+    if (containers !== null && system !== undefined)
+      return { ...whose, number: null, typed: typedContainers(containers, file, ofExercises), system };
     const index = places.get(keyOf(row)) ?? places.size;
-    const read = systemOf(row, exercise[index], base, file, facts);
-    if ('problems' in read) {
-      problems.push(
-        ...ofContainers(read.problems).map((one) => ({ ...one, at: at(row.containersLine) }) as Problem),
-      );
-      return [];
-    }
-    const number = read.is === 'exercise' ? sheetNumber({ level: file.level, seed: file.seed, index }) : null;
-    const { line, name, team, members, notes } = row;
-    const typed = row.containers && typedContainers(row.containers, file, ofExercises);
-    return [{ line, name, team, members, notes, number, typed, system: read.system }];
+    const given = exercise[index];
+    if (given === undefined) throw new RangeError(`no exercise for line ${line}`);
+    const number = sheetNumber({ level: file.level, seed: file.seed, index });
+    return { ...whose, number, typed: null, system: inExercise(base, given) };
   });
-  return { people, problems };
+  return { people, problems: [...problems, ...ofTeams] };
 }
 
-type Read =
-  | { readonly is: 'own' | 'named' | 'exercise'; readonly system: System }
-  | { readonly problems: readonly Problem[] };
+type Brought = {
+  /** Rows whose containers can be built, or that have none. */
+  readonly sound: readonly RosterRow[];
+  /** Systems by the lines that brought them. */
+  readonly brought: ReadonlyMap<number, System>;
+  readonly problems: readonly Problem[];
+};
 
-function systemOf(
-  row: RosterRow,
-  exercise: Exercise | undefined,
-  base: System,
+function broughtBy(
+  rows: readonly RosterRow[],
   file: WorkshopFile,
   facts: PeopleFacts,
-): Read {
-  const { containers } = row;
-  if (containers === null) {
-    if (exercise === undefined) throw new RangeError(`no exercise for line ${row.line}`);
-    return { is: 'exercise', system: inExercise(base, exercise) };
-  }
-  if ('system' in containers) {
-    const named = facts.systems.find(({ id }) => id === containers.system);
-    if (named === undefined) throw new RangeError(`no system ${containers.system}`);
-    return { is: 'named', system: named.system };
-  }
-  const { tank, bed } = containers.containers;
-  const read = toSystem(rawOf({ tank, bed }, file, facts), facts);
-  return 'system' in read ? { is: 'own', system: read.system } : read;
+  at: (line: number) => Problem['at'],
+): Brought {
+  const problems: Problem[] = [];
+  const brought = new Map<number, System>();
+  const sound = rows.filter(({ line, containers }) => {
+    if (containers === null) return true;
+    const read = broughtIn(containers, file, facts);
+    if ('system' in read) brought.set(line, read.system);
+    else problems.push(...ofContainers(read.problems).map((one) => ({ ...one, at: at(line) }) as Problem));
+    return 'system' in read;
+  });
+  return { sound, brought, problems };
+}
+
+/** The system that somebody's cell stands for, or what is wrong with it. */
+function broughtIn(
+  containers: NonNullable<RosterRow['containers']>,
+  file: WorkshopFile,
+  facts: PeopleFacts,
+): { readonly system: System } | { readonly problems: readonly Problem[] } {
+  if (!('system' in containers)) return toSystem(rawOf(containers.containers, file, facts), facts);
+  const named = facts.systems.find(({ id }) => id === containers.system);
+  if (named === undefined) throw new RangeError(`no system ${containers.system}`);
+  return { system: named.system };
 }
 
 /** The system of the workshop with the containers of an exercise in it. */

@@ -82,6 +82,30 @@ describe('a team', () => {
     expect(told[0]).toMatch(/^w\.csv:4:3: the bed is too large for this tank/);
   });
 
+  test('goes on without the member whose containers make no system', async () => {
+    const tooLarge = 'tank box 50 x 40 x 30 cm + bed box 200 x 100 x 50 cm';
+    const rows = ['Ada;Heron;;', `Bo;Heron;${tooLarge};`, `Cleo;Heron;${small};`, `Dov;Otter;${tooLarge};`];
+    const told = async (some: readonly string[]) => {
+      const { people, workshop } = await read(some, { badRows: 'skip' });
+      const lines = workshop?.skipped.map(({ at }) => at?.line);
+      return [
+        people.map(({ name, number, members }) => [name, number, ...members.map((one) => one.name)]),
+        lines,
+      ];
+    };
+    // What Cleo brought can be built, so it is the team's.
+    expect(await told(rows)).toEqual([[['Heron', null, 'Ada', 'Cleo']], [3, 5]]);
+    expect(await told([`Bo;Heron;${tooLarge};`, `Cleo;Heron;;`, 'Dov;Heron;;'])).toEqual([
+      [['Heron', expect.stringMatching(/^3-0001-0001/), 'Cleo', 'Dov']],
+      [2],
+    ]);
+    // The same in two rows is wrong in both.
+    expect(await told([`Bo;Heron;${tooLarge};`, `Cleo;Heron;${tooLarge};`, 'Dov;Heron;;'])).toEqual([
+      [['Heron', expect.stringMatching(/^3-0001-0001/), 'Dov']],
+      [2, 3],
+    ]);
+  });
+
   test('is needed for a rota', async () => {
     const rota = { from: '2031-05-13', to: '2031-06-13' };
     expect((await read(['Ada;;;', 'Bo;;;'], { rota })).told).toEqual([
@@ -120,15 +144,28 @@ test('a file that says what cannot be is told what would be right', async () => 
 });
 
 test('letters that no font has are told with file, line and column, also of the members of a team', async () => {
-  const { people, roster } = await read(['Ada;Heron;;', 'B🐟;Heron;;', 'Cleo;Otter;;fed 🐟']);
+  const rows = [
+    'Ada;Heron;;',
+    'B🐟;Heron;;',
+    'Cleo;Otter;;fed 🐟',
+    'Dov;Heron;;',
+    'Eli;Ca🐟rp;;',
+    'Fia;Ca🐟rp;;',
+  ];
+  const { people, roster } = await read(rows);
   if (roster === null) throw new Error('no roster');
   const uncovered = async (texts: readonly string[]) =>
     texts.some((text) => text.includes('🐟')) ? [{ character: '🐟', codePoint: 'U+1F41F' }] : [];
   const { fine, wrong } = await printablePeople(people, roster, { uncovered } as never);
-  expect(fine).toEqual([]);
+  // Nobody is left out for a letter in another's row.
+  expect(fine.map(({ name, members }) => [name, ...members.map((one) => one.name)])).toEqual([
+    ['Heron', 'Ada', 'Dov'],
+  ]);
   expect(wrong.map((one) => problemLine(one, content.wording['en']))).toEqual([
     'w.csv:3:1: "🐟" (U+1F41F) cannot be printed. Leave it out, or write it in letters.',
     'w.csv:4:4: "🐟" (U+1F41F) cannot be printed. Leave it out, or write it in letters.',
+    'w.csv:6:2: "🐟" (U+1F41F) cannot be printed. Leave it out, or write it in letters.',
+    'w.csv:7:2: "🐟" (U+1F41F) cannot be printed. Leave it out, or write it in letters.',
   ]);
 });
 

@@ -1,6 +1,6 @@
 /** Names and notes that no font has a letter for, told before anything is made of them. */
 import type { Problem } from '../../core/problem.ts';
-import type { Person } from '../../core/workshop/person.ts';
+import type { Member, Person } from '../../core/workshop/person.ts';
 import type { Press } from '../../paper/press.ts';
 
 /** Where people are written: the file, and for each column its place, from 1. */
@@ -15,36 +15,46 @@ type Written = {
   readonly column: 'name' | 'team' | 'notes';
 };
 
-/** Everybody whose names can be printed, and for all others which letter of which cell cannot. */
+/** Everybody whose names can be printed, and for all others which letter of which cell cannot; a team goes on with the rest. */
 export async function printablePeople(
   people: readonly Person[],
   { file, columns }: Roster,
   press: Pick<Press, 'uncovered'>,
 ): Promise<{ readonly fine: readonly Person[]; readonly wrong: readonly Problem[] }> {
-  const fine: Person[] = [];
   const wrong: Problem[] = [];
+  const isFine = async (written: readonly Written[]): Promise<boolean> =>
+    (await press.uncovered(written.map(({ text }) => text))).length === 0;
+  const tell = async ({ text, line, column }: Written): Promise<void> => {
+    for (const { character: given, codePoint: other } of await press.uncovered([text]))
+      wrong.push({
+        ...{ code: 'rosterUncovered', place: [], given, other },
+        at: { file, line, column: Math.max(1, columns[column]) },
+      });
+  };
+  const fine: Person[] = [];
   for (const person of people) {
-    const written = writtenOf(person);
-    if ((await press.uncovered(written.map(({ text }) => text))).length === 0) fine.push(person);
-    else
-      for (const { text, line, column } of written)
-        for (const { character: given, codePoint: other } of await press.uncovered([text]))
-          wrong.push({
-            ...{ code: 'rosterUncovered', place: [], given, other },
-            at: { file, line, column: Math.max(1, columns[column]) },
-          });
+    const rows = person.members.length === 0 ? [person] : person.members;
+    if (await isFine(rows.flatMap((row) => writtenOf(row, person)))) {
+      fine.push(person);
+      continue;
+    }
+    const members: Member[] = [];
+    for (const row of rows) {
+      const written = writtenOf(row, person);
+      if (await isFine(written)) members.push(row);
+      else for (const one of written) await tell(one);
+    }
+    const [first] = members;
+    if (first !== undefined) fine.push({ ...person, line: first.line, members });
   }
   return { fine, wrong };
 }
 
-/** All that is printed of somebody's row, or of the rows of a team. */
-function writtenOf({ line, name, team, notes, members }: Person): readonly Written[] {
-  const own = members.length === 0 ? [{ line, name, notes }] : members;
+/** All that is printed of a row. */
+function writtenOf({ line, name, notes }: Member, { team }: Person): readonly Written[] {
   return [
     { text: team, line, column: 'team' },
-    ...own.flatMap((one): readonly Written[] => [
-      { text: one.name, line: one.line, column: 'name' },
-      { text: one.notes, line: one.line, column: 'notes' },
-    ]),
+    { text: name, line, column: 'name' },
+    { text: notes, line, column: 'notes' },
   ];
 }
