@@ -125,7 +125,7 @@ function rowProblems({ line, cells }: TableRow, { names, teams }: Written, at: A
 }
 
 /** The same for texts that only differ in capitals and blanks. */
-function alike(text: string): string {
+export function alike(text: string): string {
   return text
     .normalize('NFC')
     .toLowerCase()

@@ -1,6 +1,6 @@
 /** Rows of a roster put together by their teams, each of which shares one worksheet. */
 import type { Member } from '../core/workshop/person.ts';
-import type { RosterRow } from './readRoster.ts';
+import { alike, type RosterRow } from './readRoster.ts';
 
 /** Who gets a worksheet, and which rows it is for. */
 export type Sharing = RosterRow & {
@@ -45,9 +45,9 @@ export function byTeam(rows: readonly RosterRow[]): Shared {
   return { sheets: [...teams.values()], others };
 }
 
-/** Rows with the same key share a sheet. */
+/** Rows with the same key share a sheet; a team that is written in another way has a problem, but is no other team. */
 export function sheetKey({ team, line }: Pick<RosterRow, 'team' | 'line'>): string {
-  return team === '' ? `\n${line}` : team;
+  return team === '' ? `\n${line}` : alike(team);
 }
 
 function differs(known: Sharing, row: RosterRow): boolean {

@@ -132,6 +132,15 @@ describe('mending a row', () => {
   });
 });
 
+test('mending how a team is written gives no other team another exercise', async () => {
+  const numbers = async (team: string) => {
+    const rows = ['Ada;Heron;;', `Bo;${team};;`, 'Cleo;Otter;;'];
+    const { people } = await read(rows, { badRows: 'skip' });
+    return people.map(({ name, number }) => [name, number]);
+  };
+  expect(await numbers('heron')).toEqual(await numbers('Heron'));
+});
+
 test('a file that says what cannot be is told what would be right', async () => {
   const told = async (more: object) => (await read(['Ada;Heron;;'], more)).told;
   expect(await told({ starts: '9:30' })).toEqual(['starts: got "9:30", expected a time of day like 09:30.']);
