@@ -5,6 +5,7 @@ import { planOf } from '../../src/core/plan/planOf.ts';
 import type { Quantity } from '../../src/core/plan/figure.ts';
 import type { System } from '../../src/core/system.ts';
 import type { Asked, AskedStep } from '../../src/core/workshop/askedSteps.ts';
+import { carriedOn, stepName } from '../../src/core/workshop/carriedOn.ts';
 import { levels } from '../../src/core/workshop/exercise.ts';
 import { plainStep } from '../../src/core/workshop/plainStep.ts';
 import { readContainers } from '../../src/schemas/containersText.ts';
@@ -105,6 +106,14 @@ describe('every worksheet', () => {
         for (const step of steps)
           if (step.way === 'worked' && !/min|floor/.test(step.formula))
             expect(Math.abs(workedOut(step) / step.gives.value - 1)).toBeLessThan(1e-9);
+    });
+  });
+
+  test('gives what its steps come to when the page that checks work goes on with its numbers', () => {
+    eachSheet((asked) => {
+      const carried = carriedOn(asked, new Map());
+      for (const { key, steps } of asked)
+        for (const step of steps) expect(carried.get(stepName(key, step))).toBeCloseTo(step.gives.value, 8);
     });
   });
 

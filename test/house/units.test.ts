@@ -28,6 +28,7 @@ const unitless: Readonly<Record<string, string>> = {
   pHOfCarbonates: 'pH and pK have no unit',
   pHAtCarbonDioxide: 'pH and pK have no unit',
   numberOf: 'the value of any figure, in the unit of that figure',
+  workedValue: 'the value of any step, in the unit of that step',
   placesIn: 'a count of whole places',
   placesOf: 'a count of whole places',
   weekFrom: 'the number of a week',

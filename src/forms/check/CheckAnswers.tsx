@@ -2,11 +2,13 @@
 /** The steps of a sheet, each with a field for the answer, and what is to be said of it. */
 import type { HandoutFacts } from '../../core/plan/handoutFacts.ts';
 import type { AskedStep } from '../../core/workshop/askedSteps.ts';
+import { stepName } from '../../core/workshop/carriedOn.ts';
 import { say } from '../../wording/catalogue.ts';
 import { figureName } from '../../wording/figure.ts';
 import { stepParts } from '../../wording/step.ts';
 import type { CheckContent } from './checkContent.ts';
-import { verdictOf } from './checkWork.ts';
+import { type Verdict, verdictsOf } from './checkWork.ts';
+import { verdictText } from './verdictText.ts';
 
 type Props = {
   readonly content: CheckContent;
@@ -23,9 +25,7 @@ export function CheckAnswers({ content, facts, typed, type }: Props) {
     const own = steps.filter(({ way }) => way !== 'given');
     return own.length === 0 ? [] : [{ key, steps: own }];
   });
-  const all = asked.flatMap(({ key, steps }) => steps.map((step) => ({ name: nameOf(key, step), step })));
-  const first =
-    all.find(({ name, step }) => verdictOf(step.gives, typed[name] ?? '') === 'wrong')?.name ?? null;
+  const verdicts = verdictsOf(facts.asked, typed);
   return (
     <section aria-labelledby="check-answers">
       <h2 id="check-answers">{say(catalogue, 'check.answers')}</h2>
@@ -36,14 +36,14 @@ export function CheckAnswers({ content, facts, typed, type }: Props) {
             <fieldset>
               <legend>{figureName(key, facts.system.beds.length, catalogue)}</legend>
               {steps.map((step, at) => {
-                const name = nameOf(key, step);
+                const name = stepName(key, step);
                 return (
                   <Answer
                     key={name}
                     {...{ content, step, name, type }}
                     at={at + 1 === steps.length ? 'last' : 'inside'}
                     text={typed[name] ?? ''}
-                    isFirst={name === first}
+                    verdict={verdicts.get(name) ?? 'empty'}
                   />
                 );
               })}
@@ -55,32 +55,21 @@ export function CheckAnswers({ content, facts, typed, type }: Props) {
   );
 }
 
-function nameOf(key: string, { number }: AskedStep): string {
-  return `${key}-${number}`;
-}
-
 type AnswerProps = Pick<Props, 'content' | 'type'> & {
   readonly step: AskedStep;
   readonly name: string;
   /** The last one gives what the task is called, as on the sheet. */
   readonly at: 'inside' | 'last';
   readonly text: string;
-  /** The first one that is wrong: whatever is wrong after it may follow from it. */
-  readonly isFirst: boolean;
+  readonly verdict: Verdict;
 };
 
-function Answer({ content, step, name, at, text, isFirst, type }: AnswerProps) {
+function Answer({ content, step, name, at, text, verdict, type }: AnswerProps) {
   const { catalogue, terms } = content;
-  const { parts, result } = stepParts(step, catalogue, terms);
-  const verdict = verdictOf(step.gives, text);
+  const { unit } = stepParts(step, catalogue, terms).result;
   const own = terms[step.gives.term]?.name ?? step.gives.term;
   const what = at === 'last' ? say(catalogue, 'check.last') : own;
-  const { unit } = result;
-  const told = verdict === 'wrong' && !isFirst ? 'wrongAfter' : verdict;
   const id = `check-${name.replaceAll('.', '-')}`;
-  const asked = parts.map((part) =>
-    part.kind === 'number' && part.name !== '' ? part.name : part.kind === 'word' ? part.text : '…',
-  );
   return (
     <div class="field">
       <label for={id}>{unit === '' ? what : say(catalogue, 'check.inUnit', { what, unit })}</label>
@@ -94,9 +83,7 @@ function Answer({ content, step, name, at, text, isFirst, type }: AnswerProps) {
         onInput={({ currentTarget: { value } }) => type(name, value)}
       />
       <p class={`verdict ${verdict}`} id={`${id}-told`} role="status">
-        {verdict === 'empty'
-          ? ''
-          : say(catalogue, `check.verdict.${told}`, { step: asked.join('').replace(/\s+/g, ' ').trim() })}
+        {verdictText(verdict, step, content)}
       </p>
     </div>
   );

@@ -3,6 +3,8 @@ import { type HandoutFacts, handoutFacts } from '../../core/plan/handoutFacts.ts
 import type { Quantity } from '../../core/plan/figure.ts';
 import type { Problem } from '../../core/problem.ts';
 import { agrees, type Precision } from '../../core/workshop/agrees.ts';
+import type { Asked } from '../../core/workshop/askedSteps.ts';
+import { carriedOn, stepName, stepsBefore } from '../../core/workshop/carriedOn.ts';
 import type { Level } from '../../core/workshop/exercise.ts';
 import { readSheetNumber } from '../../core/workshop/sheetNumber.ts';
 import { readCheckLine } from '../../schemas/checkLine.ts';
@@ -40,14 +42,59 @@ export function sheetOfContainers(text: string, level: Level, facts: PeopleFacts
   return { kind: 'facts', facts: handoutFacts(own.system, level) };
 }
 
-export type Verdict = 'empty' | 'notNumber' | 'right' | 'wrong';
+/**
+ * carried: worked right from a number before it that differs. rounded: worked right from one that was rounded, and by
+ * that it comes to something else.
+ */
+export type Verdict = 'empty' | 'notNumber' | 'right' | 'wrong' | 'carried' | 'rounded';
 
-/** What is to be said of an answer. */
-export function verdictOf({ value, unit, term }: Quantity, typed: string): Verdict {
+/** What is to be said of every answer, by the names of the steps. */
+export function verdictsOf(
+  asked: readonly Asked[],
+  typed: Readonly<Record<string, string>>,
+): ReadonlyMap<string, Verdict> {
+  const all = asked.flatMap(({ key, steps }) => steps.map((step) => ({ name: stepName(key, step), step })));
+  const written = new Map(
+    all.flatMap(({ name, step }) => {
+      const answer = step.way === 'given' ? null : answerOf(step.gives, typed[name] ?? '');
+      return answer === null ? [] : [[name, answer] as const];
+    }),
+  );
+  const carried = carriedOn(asked, written);
+  const verdicts = new Map<string, Verdict>();
+  /** Steps that come to something else than on the sheet of answers. */
+  const off = new Set<string>();
+  for (const { name, step } of all) {
+    const isAfterOff = stepsBefore(step).some((before) => off.has(before));
+    const exact = verdictOf(step.gives, typed[name] ?? '');
+    const follows = agreesWith(step.gives, carried.get(name) ?? step.gives.value, written.get(name));
+    const verdict = exact === 'wrong' && follows ? (isAfterOff ? 'carried' : 'rounded') : exact;
+    verdicts.set(name, verdict);
+    if (verdict === 'empty' || verdict === 'notNumber' ? isAfterOff : verdict !== 'right') off.add(name);
+  }
+  return verdicts;
+}
+
+function agreesWith({ unit, term }: Quantity, value: number, answer: number | undefined): boolean {
+  return answer !== undefined && agrees(value, answer, precisionOf(unit, term));
+}
+
+/** What is to be said of an answer that stands alone. */
+function verdictOf(of: Quantity, typed: string): Exclude<Verdict, 'carried' | 'rounded'> {
   if (typed.trim() === '') return 'empty';
-  const answer = numberOf(typed.replace(/\s*[\p{L}²³/]+$/u, ''));
+  const answer = answerOf(of, typed);
   if (answer === null) return 'notNumber';
-  return agrees(value, answer, precisionOf(unit, term)) ? 'right' : 'wrong';
+  return agreesWith(of, of.value, answer) ? 'right' : 'wrong';
+}
+
+/** With or without its unit; of "8,788" what is nearer to the right answer, as only that can be meant. */
+function answerOf({ value }: Quantity, typed: string): number | null {
+  const text = typed.replace(/[\s\p{L}²³/]+$/u, '');
+  const answer = numberOf(text);
+  const [, whole = '', rest = ''] = /^\s*(\d{1,3}),(\d{3})$/.exec(text) ?? [];
+  if (answer !== null || whole === '') return answer;
+  const [decimal, grouped] = [Number(`${whole}.${rest}`), Number(`${whole}${rest}`)];
+  return Math.abs(decimal - value) <= Math.abs(grouped - value) ? decimal : grouped;
 }
 
 /** Living things are counted; a turnover is printed with two digits. */

@@ -1,6 +1,7 @@
 /** One line of a worksheet: a step in words, numbers that are told, and blanks, with what holds together on paper. */
 import type { Quantity } from '../../core/plan/figure.ts';
 import type { AskedStep, From } from '../../core/workshop/askedSteps.ts';
+import { type Catalogue, say } from '../../wording/catalogue.ts';
 import { amount, precise, roughly } from '../../wording/quantity.ts';
 import { quantityText, type StepPart, stepParts } from '../../wording/step.ts';
 import { type HandoutInput, handoutWords } from './handout.ts';
@@ -117,9 +118,14 @@ export function hintOf(input: HandoutInput, key: string, step: AskedStep): strin
   if (step.way === 'worked') return null;
   if (step.way === 'given')
     return handoutWords(input, key.endsWith('.placesSquare') ? 'hints.drawn' : 'hints.given');
-  const wanted = step.symbols.find(({ term }) => term === 'tableFishTank');
+  return ruleText(step, input.words.catalogue);
+}
+
+/** The rule that gives a result without a sum. */
+export function ruleText({ symbols }: AskedStep, catalogue: Catalogue): string {
+  const wanted = symbols.find(({ term }) => term === 'tableFishTank');
   const least = wanted === undefined ? '' : amount(wanted.value, wanted.unit, 'up', 'metric');
-  return handoutWords(input, 'hints.fishByTank', { wanted: least });
+  return say(catalogue, 'workshop.hints.fishByTank', { wanted: least });
 }
 
 /** "D^2" with brackets, so that nobody takes the millimetres of its blank for square ones. */
