@@ -37,10 +37,18 @@ const shapeOf = {
   bucket: 'taperedRound',
 } as const;
 
-const perUnit_mm: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000, in: 25.4 };
+const [inch_mm, foot_mm] = [25.4, 304.8];
+const perUnit_mm = { mm: 1, cm: 10, m: 1000, in: inch_mm, ft: foot_mm } as const;
 const unitWords = Object.keys(perUnit_mm);
+/** However people write them. */
+const written_mm = new Map<string, number>([
+  ...Object.entries(perUnit_mm),
+  ...['inch', 'inches', '"', '″', '”'].map((sign) => [sign, inch_mm] as const),
+  ...['foot', 'feet'].map((sign) => [sign, foot_mm] as const),
+]);
 /** What tapes are read in; of two that take as few letters, the first. */
 const tapes = ['cm', 'in', 'mm'] as const;
+type Tape = (typeof tapes)[number];
 
 /**
  * Reads the cell.
@@ -95,51 +103,63 @@ function writePart(container: ContainerFile): string {
   return `${word} ${written.find((text) => text.length === shortest) ?? inUnit(lengths_mm, 'mm')}`;
 }
 
-function inUnit(lengths_mm: readonly number[], unit: string): string {
+function inUnit(lengths_mm: readonly number[], unit: Tape): string {
   return `${lengths_mm.map((length_mm) => of(length_mm, unit)).join(' x ')} ${unit}`;
 }
 
 /** Whether what is written is read again as it was. */
-function isExact(lengths_mm: readonly number[], unit: string): boolean {
-  return lengths_mm.every((length_mm) => tidy(of(length_mm, unit) * perUnitOf(unit)) === length_mm);
+function isExact(lengths_mm: readonly number[], unit: Tape): boolean {
+  return lengths_mm.every((length_mm) => tidy(of(length_mm, unit) * perUnit_mm[unit]) === length_mm);
 }
 
-function of(length_mm: number, unit: string): number {
-  return Number((length_mm / perUnitOf(unit)).toFixed(4));
-}
-
-function perUnitOf(unit: string): number {
-  return perUnit_mm[unit] ?? 1;
+function of(length_mm: number, unit: Tape): number {
+  return Number((length_mm / perUnit_mm[unit]).toFixed(4));
 }
 
 type Part =
   | { readonly role: Role; readonly container: ContainerFile }
   | { readonly problem: Omit<Problem, 'place'> };
 
+/** A number, with its unit or without: "120", "120 cm", "48"". The x between two of them is no unit. */
+const measure = String.raw`\d[\d.,]*(?:\s*(?:["″”]|(?!x)\p{L}+\.?))?`;
+const between = /\s*[x×*]\s*/i;
+const partForm = new RegExp(
+  String.raw`^(\p{L}+)\s+(\p{L}[\p{L} ]*?)\s*(${measure}(?:${between.source}${measure})*)$`,
+  'iu',
+);
+
 function readPart(text: string): Part {
   const wrong = (problem: Omit<Problem, 'place' | 'given'>): Part => ({
     problem: { given: text, ...problem },
   });
-  const [, role = '', word = '', numbers = '', unit = ''] =
-    /^(\p{L}+)\s+([\p{L}][\p{L} ]*?)\s*((?:\d[\d.,]*)(?:\s*[x×*]\s*\d[\d.,]*)*)\s*(\p{L}*)\.?$/iu.exec(
-      text,
-    ) ?? [];
+  const [, role = '', word = '', measures = ''] = partForm.exec(text) ?? [];
   if (role === '') return wrong({ code: 'containersForm' });
   const [is, shape] = [role.toLowerCase(), word.toLowerCase().replace(/\s+/g, ' ')];
   if (!isRole(is))
     return wrong({ code: 'containersWord', other: role, allowed: roles, ...meant(role, roles) });
   if (!isShape(shape))
     return wrong({ code: 'containersWord', other: word, allowed: shapeWords, ...meant(word, shapeWords) });
-  const factor = perUnit_mm[unit.toLowerCase()];
-  if (factor === undefined) return wrong({ code: 'containersUnit', other: unit, allowed: unitWords });
-  const values = numbers.split(/\s*[x×*]\s*/i).map((one) => Number(one.replace(',', '.')) * factor);
+  const read = measures.split(between).map(numberAndUnit);
+  const last = read.at(-1)?.unit ?? '';
+  const factors = read.map(({ unit }) => written_mm.get(unit === '' ? last : unit));
+  const unknown = read[factors.indexOf(undefined)];
+  if (unknown !== undefined)
+    return wrong({ code: 'containersUnit', other: unknown.unit, allowed: unitWords });
+  if (read.some(({ number }) => !/^\d+([.,]\d+)?$/.test(number)))
+    return wrong({ code: 'containersNumber', other: measures });
   const wanted = shapes[shape];
-  const doubtful = numbers.split(/\s*[x×*]\s*/i).some((one) => !/^\d+([.,]\d+)?$/.test(one));
-  if (doubtful) return wrong({ code: 'containersNumber', other: numbers });
-  if (values.length !== wanted.length)
-    return wrong({ code: 'containersMeasures', other: shape, min: wanted.length, max: values.length });
-  const measures = Object.fromEntries(wanted.map((key, at) => [key, tidy(values[at] ?? 0)]));
-  return { role: is, container: { shape: shapeOf[shape], ...measures } as ContainerFile };
+  if (read.length !== wanted.length)
+    return wrong({ code: 'containersMeasures', other: shape, min: wanted.length, max: read.length });
+  const lengths = wanted.map((key, at) => {
+    const length_mm = Number(read[at]?.number.replace(',', '.')) * (factors[at] ?? 1);
+    return [key, tidy(length_mm)];
+  });
+  return { role: is, container: { shape: shapeOf[shape], ...Object.fromEntries(lengths) } as ContainerFile };
+}
+
+function numberAndUnit(text: string): { readonly number: string; readonly unit: string } {
+  const [, number = '', unit = ''] = /^([\d.,]+)\s*(.*?)\.?$/.exec(text) ?? [];
+  return { number, unit: unit.toLowerCase() };
 }
 
 /** 23.5 in is 596.9 mm, not 596.9000000000001. */

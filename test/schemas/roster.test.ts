@@ -70,6 +70,37 @@ describe('a sound roster', () => {
     }
   });
 
+  test('takes measures as tapes and people have them', () => {
+    const tank = (cell: string) => {
+      const read_ = read(`name;containers\nAda;"${cell.replaceAll('"', '""')} + bed box 1 x 1 x 1 m"\n`);
+      const { containers } = read_.rows[0] ?? {};
+      return containers && 'containers' in containers ? containers.containers.tank : read_.problems[0]?.code;
+    };
+    // A foot is 304.8 mm, an inch 25.4 mm.
+    const box = { shape: 'box', length_mm: 1219.2, width_mm: 609.6, depth_mm: 508 };
+    for (const cell of [
+      'tank box 48 x 24 x 20"',
+      'tank box 48" x 24" x 20”',
+      'tank box 48 in. x 24 in. x 20 in.',
+      'tank box 48 x 24 x 20 inches',
+      'tank box 4 ft x 2 feet x 20 inch',
+      'tank box 121.92 cm x 60.96cm x 508mm',
+      'tank box 121,92x60,96x50,8CM',
+    ])
+      expect(tank(cell), cell).toEqual(box);
+    for (const cell of [
+      'tank box 48 x 24 x 20 constructor',
+      'tank box 48 x 24 x 20 gal',
+      'tank box 48 yd x 24 x 20 in',
+      'tank box 48 x 24 x 20',
+    ])
+      expect(tank(cell), cell).toBe('containersUnit');
+    expect(tank('tank box 48 in 24 in 20 in')).toBe('containersForm');
+    // However long, it is refused at once.
+    for (const long of ['1 x ', '1  cm  x  ', '1 ', '1x'])
+      expect(tank(`tank box ${long.repeat(440 / long.length)}!`), long).toBe('containersForm');
+  });
+
   test('takes a system by its name, and shapes of every word', () => {
     const of = (cell: string) => read(`name;containers\nAda;${cell}\n`).rows[0]?.containers;
     expect(of('drum-corner')).toEqual({ system: 'drum-corner' });
@@ -112,7 +143,7 @@ describe('a roster with mistakes', () => {
         "4:1: "ada" stands in line 2 already. Add an initial to one of the two, or take one out.",
         "5:1: "=1+1" looks like a sum of a spreadsheet program. Write what it stands for.",
         "6:5: in "tank boks 1 x 1 x 1 m" the word boks is not known. The words here are box, drum, lying drum, oval, trough and bucket.",
-        "6:5: "bed box 1 x 1 x 1" does not say in which unit. Write one of mm, cm, m and in behind the numbers.",
+        "6:5: "bed box 1 x 1 x 1" has no unit that is known here. Write one of mm, cm, m, in and ft behind the numbers.",
         "7:5: "tank box 100 x 60 cm" has 2 measures, but a box has 3. Measure inside, the height last.",
         "8:5: "tank box 100 x 60 x 50 cm" has 0 times a bed, but must have one. Write it like: tank box 120 x 60 x 50 cm + bed box 100 x 60 x 30 cm.",
         "9:5: got "drum-cornr", but there is no such system. Did you mean "drum-corner"? The systems there are drum-corner and room-seven-totes. Or write containers like: tank box 120 x 60 x 50 cm + bed box 100 x 60 x 30 cm.",

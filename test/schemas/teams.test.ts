@@ -37,7 +37,7 @@ describe('containers of a row', () => {
     expect(first).toContain('the word boks is not known');
     expect(others).toEqual(tooLong);
     expect(await places('tank lying drum 58 x 88 x 99 cm + bed drum 30 x 3')).toEqual([
-      expect.stringContaining('in which unit'),
+      expect.stringContaining('has no unit'),
       'tank.depth_mm',
     ]);
   });
