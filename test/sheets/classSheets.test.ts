@@ -1,6 +1,7 @@
 /** What stands on the sheets of a whole class, read off their pages. */
 import { describe, expect, test } from 'vitest';
 import { classFacts, handoutFacts } from '../../src/core/plan/handoutFacts.ts';
+import type { Words } from '../../src/paper/page.ts';
 import { partsOf, workshopParts } from '../../src/core/workshop/parts.ts';
 import { type WorkshopSheet, workshopSheets } from '../../src/schemas/workshopFile.ts';
 import { toWorkshop } from '../../src/schemas/workshops.ts';
@@ -64,6 +65,20 @@ describe('the list to sign in', () => {
       expect(text.split(allergy)).toHaveLength(2);
     },
   );
+
+  test('keeps the lines of a note apart', async () => {
+    const desk = classDesk(
+      await workshopOf({ rota: undefined }, 'name;notes\nAda;"no nuts\nbees fine"\n'),
+      job,
+      press,
+    );
+    const [page] = (await desk.ofClass()).find(({ sheet }) => sheet.id === 'sign-in')?.pages ?? [];
+    const lineOf = (word: string) =>
+      page?.items.find((item) => item.kind === 'words' && item.text.trim() === word) as Words | undefined;
+    const [nuts, bees] = [lineOf('nuts'), lineOf('bees')];
+    expect(nuts?.x_pt).toBeGreaterThan(bees?.x_pt ?? Number.NaN);
+    expect(nuts?.baseline_pt).toBeLessThan(bees?.baseline_pt ?? Number.NaN);
+  });
 
   test('keeps the longest note that a roster takes', async () => {
     const long = `${'peanuts '.repeat(61)}and bees`;

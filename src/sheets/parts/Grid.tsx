@@ -71,8 +71,20 @@ function Row({ columns, cells, height, kind }: RowProps) {
             wordBreak: 'break-word',
           }}
         >
-          {cells[index] ?? ''}
+          {inLines(cells[index] ?? '')}
         </div>
+      ))}
+    </div>
+  );
+}
+
+/** Lines that somebody wrote apart stay apart. */
+function inLines(cell: Cell): Cell {
+  if (typeof cell !== 'string' || !cell.includes('\n')) return cell;
+  return (
+    <div style={{ display: 'flex', flexDirection: 'column' }}>
+      {cell.split('\n').map((line) => (
+        <div style={{ display: 'flex' }}>{line}</div>
       ))}
     </div>
   );
