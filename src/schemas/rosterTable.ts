@@ -71,7 +71,9 @@ export function rosterTable(text: string, file: string): RosterTable {
 }
 
 function rowOf({ line, cells }: Raw, columns: RosterTable['columns']): TableRow {
-  const cell = (column: RosterColumn): string => (cells[columns[column] - 1] ?? '').trim();
+  // Machines end lines in three ways; on paper they are one.
+  const cell = (column: RosterColumn): string =>
+    (cells[columns[column] - 1] ?? '').replace(/\r\n?/g, '\n').trim();
   const entries = rosterColumns.map((column) => [column, cell(column)]);
   return { line, cells: Object.fromEntries(entries) as TableRow['cells'] };
 }

@@ -37,13 +37,11 @@ describe('a sound roster', () => {
       wide[3 + 2 * at] = letter.charCodeAt(0) >> 8;
     }
     const saved = [
-      ...[utf8(`\ufeff${sound}`), latin, wide, utf8(sound.replaceAll('\n', '\r\n'))],
+      ...[utf8(`\ufeff${sound}`), latin, wide],
+      ...['\r\n', '\r'].map((end) => utf8(sound.replaceAll('\n', end))),
       ...[';', '\t'].map((delimiter) => utf8(other(delimiter))),
     ];
-    for (const bytes of saved) {
-      const rows = read(bytes).rows.map((row) => ({ ...row, notes: row.notes.replace('\r\n', '\n') }));
-      expect(rows).toEqual(read(sound).rows);
-    }
+    for (const bytes of saved) expect(read(bytes).rows).toEqual(read(sound).rows);
   });
 
   test('may have its columns in any order, rows that are empty, and nothing but names', () => {
