@@ -7,6 +7,7 @@ import { volume_L } from '../geometry/container.ts';
 import { densityCap_kg_L, wholeCount } from '../stocking/limits.ts';
 import type { Container } from '../system.ts';
 import { shuffled } from './shuffle.ts';
+import { steadyCounts } from './steadyCounts.ts';
 
 /** For whom: what is asked, and how hard the numbers are. */
 export const levels = ['primary', 'secondary', 'adults'] as const;
@@ -44,8 +45,8 @@ const neighbours = 3;
 
 /**
  * The exercises of a class, sheet by sheet.
- * Of all that suit the level, in an order that the seed gives, the next one that binds where this sheet shall bind and
- * whose litres none of the last three sheets have.
+ * Of all that suit the level, in an order that the seed gives, the next one that binds where this sheet shall bind,
+ * whose litres none of the last three sheets have, and whose fish do not hang on a digit that is rounded away by hand.
  * @param level for whom
  * @param seed a whole number, 0 or more
  * @param count sheets, 0 or more
@@ -68,14 +69,17 @@ export function exercises(
       seed,
     );
   const chosen: Drawn[] = [];
-  for (let index = 0; index < count; index += 1) {
-    const binds = turns[level][index % turns[level].length] ?? 'fishByBed';
+  while (chosen.length < count) {
+    const binds = turns[level][chosen.length % turns[level].length] ?? 'fishByBed';
     const left = pools.get(binds) ?? [];
     if (left.length <= neighbours) left.push(...fresh(binds));
     pools.set(binds, left);
     const near = chosen.slice(-neighbours);
     const at = left.findIndex((one) => near.every((other) => differs(one, other)));
-    chosen.push(...left.splice(Math.max(0, at), 1));
+    const [next] = left.splice(Math.max(0, at), 1);
+    if (next === undefined) break;
+    // Looked at only when its turn comes, as there are tens of thousands.
+    if (left.length <= neighbours || steadyCounts(next, voids_frac)) chosen.push(next);
   }
   return chosen;
 }

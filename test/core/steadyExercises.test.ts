@@ -1,0 +1,56 @@
+/** Whoever works an exercise by hand rounds on the way; the fish that they count shall still be those of the answers. */
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { handoutFacts } from '../../src/core/plan/handoutFacts.ts';
+import type { Asked, AskedStep } from '../../src/core/workshop/askedSteps.ts';
+import { carriedOn, stepName } from '../../src/core/workshop/carriedOn.ts';
+import { levels } from '../../src/core/workshop/exercise.ts';
+import { exerciseSystem } from '../../src/schemas/people.ts';
+import { content } from '../demoSystems.ts';
+
+const facts = { ...content, bedName: 'Bed' };
+const piByHand = 3.14;
+
+type Hand = (value: number, step: AskedStep) => number;
+const whole: Hand = (value, { gives }) => (gives.unit === 'L' ? Math.round(value) : value);
+const tenth: Hand = (value, { gives }) => (gives.unit === 'kg' ? Math.round(value * 10) / 10 : value);
+const shortPi: Hand = (value, { formula }) => (formula.includes('π') ? (value * piByHand) / Math.PI : value);
+const hands: Readonly<Record<string, readonly Hand[]>> = {
+  'whole litres': [whole],
+  'tenths of a kilogram': [tenth],
+  'whole litres and tenths of a kilogram': [whole, tenth],
+  '3.14 for π': [shortPi],
+  'all of them': [shortPi, whole, tenth],
+};
+
+/** Fish by the names of their steps, for somebody who rounds every result on the way and goes on with it. */
+function fishOf(asked: readonly Asked[], ways: readonly Hand[]): readonly (readonly [string, number])[] {
+  const written = new Map<string, number>();
+  for (const { key, steps } of asked)
+    for (const step of steps) {
+      const name = stepName(key, step);
+      const value = carriedOn(asked, written).get(name) ?? Number.NaN;
+      written.set(
+        name,
+        ways.reduce((so, way) => way(so, step), value),
+      );
+    }
+  return [...written].filter(([name]) => name.startsWith('fish') && !name.startsWith('fishByDensity-1'));
+}
+
+test('the fish of an exercise do not hang on a digit that is rounded away by hand', () => {
+  const anyIndex = fc.integer({ min: 0, max: 40 });
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...levels),
+      fc.integer({ min: 0, max: 9_999 }),
+      anyIndex,
+      (level, seed, index) => {
+        const { asked } = handoutFacts(exerciseSystem({ level, seed, index }, facts), level);
+        const exact = fishOf(asked, []);
+        for (const [how, ways] of Object.entries(hands)) expect(fishOf(asked, ways), how).toEqual(exact);
+      },
+    ),
+    { numRuns: 150 },
+  );
+});
