@@ -5,6 +5,7 @@ import { planOf } from '../../src/core/plan/planOf.ts';
 import { type Level, levels } from '../../src/core/workshop/exercise.ts';
 import { readSheetNumber } from '../../src/core/workshop/sheetNumber.ts';
 import { overflows } from '../../src/paper/overflows.ts';
+import type { Sheet } from '../../src/paper/layOut.ts';
 import type { Page } from '../../src/paper/page.ts';
 import type { Filled } from '../../src/paper/stencil.ts';
 import { tagPage } from '../../src/paper/tags.ts';
@@ -120,6 +121,29 @@ describe('a layout that many share', () => {
     }
     expect(kept.size).toBeGreaterThan(cells.length);
   }, 120_000);
+});
+
+test('people who are asked for all at once share as many layouts as one after the other', async () => {
+  const desk = deskFor(
+    Array.from({ length: 12 }, (_, at) => `Person ${at}`),
+    {},
+    [''],
+  );
+  let laidOut = 0;
+  const counting = {
+    ...press,
+    layOutAnew: (sheet: Sheet) => {
+      laidOut += 1;
+      return press.layOutAnew(sheet);
+    },
+  };
+  const slowly = handoutDesk(counting);
+  for (const at of desk.people.keys()) await slowly(desk.handoutOf(at), 'blank');
+  const needed = laidOut;
+  expect(needed).toBeLessThan(12);
+  const handouts = handoutDesk(counting);
+  await Promise.all(desk.people.map((_, at) => handouts(desk.handoutOf(at), 'blank')));
+  expect(laidOut).toBe(2 * needed);
 });
 
 describe('the kinds of worksheets', () => {

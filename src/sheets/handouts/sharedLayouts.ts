@@ -31,32 +31,36 @@ const mostLines = 3;
 /** More shapes than this and the oldest is laid out anew. */
 const mostKept = 32;
 
+/** A shape by how many lines the name takes. */
+type Layouts = Map<number, Promise<readonly Stencil[]>>;
+
 /** Remembers the sheets that it has laid out. */
 export function sharedLayouts(
   press: Pick<Press, 'stencilOf' | 'fill' | 'asLaidOut'>,
   shelf: LayoutShelf | null,
 ): SharedLayouts {
-  const shapes = new Map<string, Map<number, readonly Stencil[]>>();
-  /** By how many lines the name takes. */
-  const layoutsOf = (shape: string): Map<number, readonly Stencil[]> => {
+  const shapes = new Map<string, Layouts>();
+  const layoutsOf = (shape: string): Layouts => {
     const known = shapes.get(shape);
     if (known !== undefined) return known;
     const [oldest] = shapes.keys();
     if (shapes.size >= mostKept && oldest !== undefined) shapes.delete(oldest);
-    const made = new Map<number, readonly Stencil[]>();
+    const made: Layouts = new Map();
     shapes.set(shape, made);
     return made;
   };
-  const stencilsFor = async ({ shape, sample }: SharedSheet, lines: number): Promise<readonly Stencil[]> => {
-    const layouts = layoutsOf(shape);
-    const known = layouts.get(lines);
-    if (known !== undefined) return known;
+  const laidOut = async ({ shape, sample }: SharedSheet, lines: number): Promise<readonly Stencil[]> => {
     const key = `${lines} ${shape}`;
     const pages = (await shelf?.kept(key)) ?? (await sample(lines));
     await shelf?.keep(key, pages);
-    const made = pages.map(press.stencilOf);
-    layouts.set(lines, made);
-    return made;
+    return pages.map(press.stencilOf);
+  };
+  const stencilsFor = (sheet: SharedSheet, lines: number): Promise<readonly Stencil[]> => {
+    const layouts = layoutsOf(sheet.shape);
+    // Known as soon as it is begun: who asks meanwhile waits for it.
+    const known = layouts.get(lines) ?? laidOut(sheet, lines);
+    layouts.set(lines, known);
+    return known;
   };
   /** Null where something has no room on one of its pages. */
   const filledFor = async (

@@ -80,7 +80,8 @@ async function* classSets(desk: ClassDesk, rows: readonly number[]): AsyncGenera
     ofClass.map(({ sheet, pages }) => asSet(handoutWords(input, `kinds.${keyOf(sheet.id)}`), pages)),
   );
   if (desk.wanted.has('contents')) {
-    const lengths = await Promise.all(rows.map(async (row) => even(await lengthOf(desk, row))));
+    const lengths: number[] = [];
+    for (const row of rows) lengths.push(even(await lengthOf(desk, row)));
     const title = handoutWords(input, 'kinds.contents');
     // The contents tell their own length too: laid out once to see how long they are, and once with the pages right.
     const first = await contentsPages(desk, sets, { rows, lengths, before: 0 });
