@@ -68,6 +68,9 @@ async function lengthOf(desk: ClassDesk, row: number): Promise<number> {
   return worksheet + (desk.wanted.has('plan') ? planPages : 0);
 }
 
+/** Pages of the contents of a class. */
+const usualContents = 2;
+
 /** The contents, then the sheets of the whole class. */
 async function* classSets(desk: ClassDesk, rows: readonly number[]): AsyncGenerator<StackSet, void, void> {
   const { input, press } = desk;
@@ -83,10 +86,11 @@ async function* classSets(desk: ClassDesk, rows: readonly number[]): AsyncGenera
     const lengths: number[] = [];
     for (const row of rows) lengths.push(even(await lengthOf(desk, row)));
     const title = handoutWords(input, 'kinds.contents');
-    // The contents tell their own length too: laid out once to see how long they are, and once with the pages right.
-    const first = await contentsPages(desk, sets, { rows, lengths, before: 0 });
+    // The contents tell their own length too. Most have one leaf; others are laid out again with the pages right.
+    const first = await contentsPages(desk, sets, { rows, lengths, before: usualContents });
     const before = even(first.length);
-    yield asSet(title, await contentsPages(desk, sets, { rows, lengths, before }));
+    const right = before === usualContents ? first : contentsPages(desk, sets, { rows, lengths, before });
+    yield asSet(title, await right);
   }
   yield* sets;
 }
