@@ -45,9 +45,10 @@ async function pdfOf(
   sheets: readonly WorkshopSheet[],
   part: 'stack' | 'answers' | 'each',
   more: object = {},
+  text = roster,
 ) {
   const chunks: Uint8Array[] = [];
-  const { bytes } = await workshopPrint(await workshopOf({ ...more, sheets }), part, job, press);
+  const { bytes } = await workshopPrint(await workshopOf({ ...more, sheets }, text), part, job, press);
   for await (const some of bytes) chunks.push(some);
   return new Uint8Array(Buffer.concat(chunks));
 }
@@ -142,6 +143,23 @@ describe('the contents', () => {
       }
     }
   });
+
+  test('of more than a leaf count their own pages too', async () => {
+    const many = Array.from({ length: 90 }, (_, at) => `Person ${at + 1}`);
+    const text = ['name', ...many].join('\n');
+    const { pages } = await readPdf(
+      await pdfOf(['contents', 'worksheet'], 'stack', { rota: undefined }, text),
+    );
+    const contents = pages.filter((page) => page.text.includes('In the order of the stack'));
+    expect(contents.length).toBeGreaterThan(2);
+    const told = contents.map((page) => page.text).join(' ');
+    for (const name of ['Person 1', 'Person 45', 'Person 90']) {
+      const page = Number(new RegExp(`${name} (?:\\d-\\d{4}-\\d{4}-\\d\\d )(\\d+)`).exec(told)?.[1]);
+      expect(pages[page - 1]?.text, `${name} on page ${page}`).toMatch(
+        new RegExp(`Worksheet[\\s\\S]*${name}`),
+      );
+    }
+  }, 60_000);
 
   test('list nobody who has no page in the stack', async () => {
     const { pages } = await readPdf(await pdfOf(['contents', 'safety', 'key'], 'stack'));
