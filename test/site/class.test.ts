@@ -126,6 +126,20 @@ describe('a class in the browser', () => {
     await close();
   }, 60_000);
 
+  test('gets the same stack at once and after a while, and never the one from before a change', async () => {
+    const { page, close } = await opened(sound);
+    await page.getByText('2 people in class.csv').waitFor();
+    const first = await saved(page, 'The stack, as PDF');
+    const later = await opened(sound);
+    await later.page.getByText('2 people in class.csv').waitFor();
+    await later.page.waitForTimeout(4000);
+    expect(Buffer.from(await saved(later.page, 'The stack, as PDF')).equals(Buffer.from(first))).toBe(true);
+    await later.page.getByLabel('Where it is held').fill('The shed');
+    const { pages } = await readPdf(await saved(later.page, 'The stack, as PDF'));
+    expect(pages.filter(({ text }) => text.includes('The shed')).length).toBeGreaterThan(5);
+    await Promise.all([close(), later.close()]);
+  }, 60_000);
+
   test('gets its file whatever is typed while it is made', async () => {
     const many = Array.from({ length: 60 }, (_, at) => `Person ${at + 1}`).join('\n');
     const { page, close } = await opened(`name\n${many}\n`);

@@ -4,17 +4,25 @@ import { browserPress } from '../../paper/browser.ts';
 import { inOrder } from '../../schemas/problemOrder.ts';
 import { rowsIn } from '../../schemas/rowsIn.ts';
 import { type ReadWorkshop, toWorkshop } from '../../schemas/workshops.ts';
+import { type ClassDesk, classDesk } from '../../sheets/handouts/classDesk.ts';
 import { printablePeople } from '../../sheets/handouts/printablePeople.ts';
-import { partFiles, workshopPrint } from '../../sheets/handouts/workshopPrint.ts';
+import { partFiles, partPrint } from '../../sheets/handouts/workshopPrint.ts';
+import type { Press } from '../../paper/press.ts';
 import type { Problem } from '../../core/problem.ts';
 import { type Catalogue, say } from '../../wording/catalogue.ts';
 import { problemLine, problemSentence } from '../../wording/problem.ts';
 import { loaded } from '../loaded.ts';
 import { type Trouble, troubleOf } from '../troubles.ts';
 import type { ClassAsk, ClassContent, ClassTold } from './classMessages.ts';
+import { type HeadStart, headStart } from './headStart.ts';
 
 const thePress = loaded(browserPress);
 let content: ClassContent | undefined;
+/** Of the class that was read last, as long as nothing is changed. */
+let ahead: HeadStart | null = null;
+/** Files that somebody waits for. */
+let waiting = 0;
+let lastTurn = 0;
 
 self.onmessage = ({ data: ask }: MessageEvent<ClassAsk | { kind: 'start'; content: ClassContent }>) => {
   if (ask.kind === 'start') {
@@ -23,6 +31,8 @@ self.onmessage = ({ data: ask }: MessageEvent<ClassAsk | { kind: 'start'; conten
     thePress().catch(() => undefined);
     return;
   }
+  lastTurn = ask.turn;
+  if (ahead?.isFor(ask) === false) drop();
   answer(ask).catch((error: unknown) => {
     tell({ kind: 'failed', turn: ask.turn, message: error instanceof Error ? error.message : String(error) });
   });
@@ -40,9 +50,25 @@ type Read = {
 
 async function answer(ask: ClassAsk): Promise<void> {
   const { workshop, troubles, wrong } = await read(ask);
-  if (ask.kind === 'make' && workshop !== null && troubles.length === 0) return make(ask, workshop);
-  const people = troubles.length === 0 ? (workshop?.people.length ?? 0) : 0;
-  tell({ kind: 'checked', turn: ask.turn, people, troubles, wrong });
+  const whole = troubles.length === 0 ? workshop : null;
+  if (ask.kind === 'make' && whole !== null) return make(ask, whole);
+  tell({ kind: 'checked', turn: ask.turn, people: whole?.people.length ?? 0, troubles, wrong });
+  const press = await thePress();
+  if (whole === null || waiting > 0 || ahead !== null || ask.turn !== lastTurn) return;
+  const start = headStart(
+    ask,
+    (patient) => deskOf(ask, whole, patient),
+    press,
+    () => {
+      if (ahead === start) drop();
+    },
+  );
+  ahead = start;
+}
+
+function drop(): void {
+  ahead?.end();
+  ahead = null;
 }
 
 /** The workshop with everybody who can be printed; and what is wrong, also where it is only left out. */
@@ -77,12 +103,31 @@ function wrongRows(rows: string, most: number | null): readonly Trouble[] {
   return [{ place: ['rows'], kind: 'wrong', sentence }];
 }
 
-async function make({ turn, part, rows: text, day }: ClassAsk, workshop: ReadWorkshop): Promise<void> {
+function deskOf({ day }: ClassAsk, workshop: ReadWorkshop, press: Press): ClassDesk {
   const { catalogue, terms, sources } = started();
-  const rows = rowsIn(text, workshop.people.length) ?? [];
-  const job = { words: { catalogue, terms, sources }, day, core: { classFacts, handoutFacts } };
+  const core = { classFacts, handoutFacts };
+  return classDesk(workshop, { words: { catalogue, terms, sources }, day, core }, press);
+}
+
+async function make(ask: ClassAsk, workshop: ReadWorkshop): Promise<void> {
+  waiting += 1;
+  try {
+    await made(ask, workshop);
+  } catch (cause) {
+    // A desk keeps also what went wrong, such as fonts that did not load.
+    drop();
+    throw cause;
+  } finally {
+    waiting -= 1;
+  }
+}
+
+async function made(ask: ClassAsk, workshop: ReadWorkshop): Promise<void> {
+  const { turn, part } = ask;
+  const rows = rowsIn(ask.rows, workshop.people.length) ?? [];
+  const desk = (ahead?.isFor(ask) && ahead.take(part)) || deskOf(ask, workshop, await thePress());
   const told = (done: number, of: number): void => tell({ kind: 'progress', turn, done, of });
-  const { bytes } = await workshopPrint(workshop, part, job, await thePress(), { rows, told });
+  const { bytes } = await partPrint(desk, part, { rows, told });
   const parts: BlobPart[] = [];
   for await (const some of bytes) parts.push(new Uint8Array(some));
   const mime = part === 'each' ? 'application/zip' : 'application/pdf';

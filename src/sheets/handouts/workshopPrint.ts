@@ -28,18 +28,25 @@ type Progress = (done: number, of: number) => void;
  * One part of a workshop.
  * @param rows which people, by their place in the roster
  */
-export async function workshopPrint(
+export function workshopPrint(
   of: WorkshopOf,
   part: WorkshopPart,
   job: Job,
   press: Press,
-  {
-    rows,
-    told = () => undefined,
-  }: { readonly rows?: readonly number[] | undefined; readonly told?: Progress } = {},
+  which: Which = {},
 ): Promise<PartPrint> {
-  const desk = classDesk(of, job, press);
-  const wanted = rows ?? [...of.people.keys()];
+  return partPrint(classDesk(of, job, press), part, which);
+}
+
+type Which = { readonly rows?: readonly number[] | undefined; readonly told?: Progress };
+
+/** The same from a desk, which keeps what was laid out for another part. */
+export async function partPrint(
+  desk: ClassDesk,
+  part: WorkshopPart,
+  { rows, told = () => undefined }: Which = {},
+): Promise<PartPrint> {
+  const wanted = rows ?? [...desk.people.keys()];
   if (part === 'each') return eachPrint(desk, wanted, told);
   const { print, pages } = await workshopStack(
     desk,
@@ -47,7 +54,7 @@ export async function workshopPrint(
     wanted,
     told,
   );
-  return { bytes: press.toStackPdf(print), pages };
+  return { bytes: desk.press.toStackPdf(print), pages };
 }
 
 function eachPrint(desk: ClassDesk, rows: readonly number[], told: Progress): PartPrint {
