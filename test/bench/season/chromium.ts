@@ -1,8 +1,10 @@
 /**
  * One round in Chromium: the crops page is opened with the season kept on the device, and every change of what it shows is
- * noted, from opening it to the last plan.
+ * noted, from opening it to the last plan. It is opened as people open a page, in a browser that runs already: a new
+ * window is busy with its own bars and menus for most of a second, and is waited for. Of the page nothing is warm.
  */
 import { readFile } from 'node:fs/promises';
+import { setTimeout as pause } from 'node:timers/promises';
 import type { Browser, Page } from 'playwright-core';
 import { readContent } from '../../../src/schemas/readContent.ts';
 import { say } from '../../../src/wording/catalogue.ts';
@@ -36,6 +38,7 @@ async function measured(url: string, name: string): Promise<Measured> {
   await first.close();
   const page = await context.newPage();
   await page.addInitScript(noteChanges);
+  await still(browser);
   const before = await renderers(browser);
   await page.goto(url);
   await whole(page);
@@ -110,11 +113,28 @@ function gapIn(line: string, name: string): number {
   return Number(/([\d.]+)\s%/.exec(line)?.[1] ?? 100) / 100;
 }
 
-/** Processor time of all pages with their workers, and peak memory of the largest. */
-async function renderers(of: Browser): Promise<Pick<Measured, 'peak_MB' | 'cpu_s'>> {
+/** Until the browser has hardly done anything for half a second; a busy machine is not waited for. */
+async function still(of: Browser): Promise<void> {
+  let quiet = 0;
+  let before_s = Number.NEGATIVE_INFINITY;
+  for (let look = 0; look < 40 && quiet < 2; look += 1) {
+    await pause(250);
+    const now_s = (await processes(of)).reduce((sum, { cpuTime }) => sum + cpuTime, 0);
+    quiet = now_s - before_s <= 0.02 ? quiet + 1 : 0;
+    before_s = now_s;
+  }
+}
+
+async function processes(of: Browser) {
   const session = await of.newBrowserCDPSession();
   const { processInfo } = await session.send('SystemInfo.getProcessInfo');
-  const pages = processInfo.filter(({ type }) => type === 'renderer');
+  await session.detach();
+  return processInfo;
+}
+
+/** Processor time of all pages with their workers, and peak memory of the largest. */
+async function renderers(of: Browser): Promise<Pick<Measured, 'peak_MB' | 'cpu_s'>> {
+  const pages = (await processes(of)).filter(({ type }) => type === 'renderer');
   const peaks = await Promise.all(pages.map(({ id }) => peakOf_MB(id)));
   return { cpu_s: pages.reduce((sum, { cpuTime }) => sum + cpuTime, 0), peak_MB: Math.max(0, ...peaks) };
 }
