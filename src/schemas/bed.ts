@@ -1,13 +1,8 @@
 /** A grow bed, or several equal ones that work as one. */
 import * as z from 'zod';
+import { bedModes } from './closedLists.ts';
 import { containerFile } from './container.ts';
 import { height, length, line, number, whole } from './fields.ts';
-
-/**
- * How the water moves: `siphon` and `timer` flood and drain in turns; `constantFlood` stands at the lip of the
- * standpipe all the time; `inTank` is a basket of media that stands in the fish tank.
- */
-export const bedModes = ['siphon', 'timer', 'constantFlood', 'inTank'] as const;
 
 export const bedFile = z.strictObject({
   /** What you call it, so that you find it again on the sheet: "Left half-drum". */

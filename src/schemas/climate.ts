@@ -25,12 +25,3 @@ export const climateFile = z.strictObject({
 });
 
 export type ClimateFile = z.output<typeof climateFile>;
-
-/** Means and nights of the twelve months, as the crops feel them. */
-export function monthsOf({ min_degC, max_degC }: ClimateFile): {
-  readonly mean_degC: readonly number[];
-  readonly night_degC: readonly number[];
-} {
-  const mean_degC = min_degC.map((min, month) => (min + (max_degC[month] ?? min)) / 2);
-  return { mean_degC, night_degC: min_degC };
-}

@@ -3,8 +3,8 @@
  * such a file.
  */
 import * as z from 'zod';
-import { bedModes } from './bed.ts';
 import { changeFile } from './changeFile.ts';
+import { bedModes, workdays } from './closedLists.ts';
 import { day, length, line, number, slug, whole } from './fields.ts';
 import { labelsFile } from './labels.ts';
 import { sheetOptions } from './systemFile.ts';
@@ -15,17 +15,6 @@ const months = z
   .array(number(-60, 60, 'degC'))
   .min(12)
   .max(12);
-
-/** Monday first, as weeks are counted. */
-export const workdays = [
-  'monday',
-  'tuesday',
-  'wednesday',
-  'thursday',
-  'friday',
-  'saturday',
-  'sunday',
-] as const;
 
 export const turnoverFile = z.strictObject({
   /** Lower-case letters, figures and hyphens; also the name of the file. */

@@ -5,9 +5,10 @@ import { boxArea_m2 } from '../core/geometry/box.ts';
 import { mondayOf_d } from '../core/isoWeek.ts';
 import { placesOf } from '../core/turnover/bedPlaces.ts';
 import type { Holiday, TurnoverBed, TurnoverTask, Wish } from '../core/turnover/turnover.ts';
-import { monthsOf } from './climate.ts';
+import { monthsOf } from './climateMonths.ts';
+import { workdays } from './closedLists.ts';
 import { type CropFacts, entry } from './facts.ts';
-import { type TurnoverFile, workdays } from './turnoverFile.ts';
+import type { TurnoverFile } from './turnoverFile.ts';
 
 const week_d = 7;
 

@@ -4,7 +4,7 @@ import { anyTyped, textAt, withTree } from '../draft.ts';
 import { treeOf } from '../draftOf.ts';
 import { NumberField, TextField } from '../fields.tsx';
 import { idOf } from '../form.ts';
-import { monthsOf } from '../../schemas/climate.ts';
+import { monthsOf } from '../../schemas/climateMonths.ts';
 import { MonthTable } from './MonthTable.tsx';
 import { useSeason } from './seasonContext.ts';
 import type { SeasonDraft } from './seasonDraft.ts';
