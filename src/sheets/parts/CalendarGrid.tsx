@@ -4,11 +4,9 @@ import type { TurnoverRow } from '../../drawing/turnoverRows.ts';
 import { mm } from '../../paper/measures.ts';
 import { counted } from '../../wording/harvest.ts';
 import { calendarAlt, cropName, cropNumber, saidIn, season, type TurnoverInput } from '../turnoverSheet.ts';
-import { type CalendarLook, oneLine } from './calendarLook.ts';
+import { type CalendarLook, inLine, oneLine } from './calendarLook.ts';
 import { weight } from './look.ts';
 import { Shapes } from './Shapes.tsx';
-
-const across = { ...oneLine, width: '100%' } as const;
 
 type GridProps = {
   readonly input: TurnoverInput;
@@ -32,15 +30,15 @@ export function CalendarGrid({ input, look, rows, drawing }: GridProps) {
           <RowName input={input} look={look} row={row} />
         </div>
       ))}
-      {drawing.words.filter(hasRoom(look)).map((one) => (
-        <div style={{ ...boxed, left: one.left, top: one.top, width: one.width, height: look.row }}>
-          {one.kind === 'begins' ? (
-            <Begins input={input} look={look} of={one} />
-          ) : (
-            <div style={{ ...onHatch, fontSize: look.small }}>{season(input, `calendar.${one.kind}`)}</div>
-          )}
-        </div>
-      ))}
+      {drawing.words.filter(hasRoom(look)).map((one) =>
+        one.kind === 'begins' ? (
+          <Begins input={input} look={look} of={one} />
+        ) : (
+          <div style={{ ...onHatch, ...wordPlace(one, look), fontSize: look.small }}>
+            {season(input, `calendar.${one.kind}`)}
+          </div>
+        ),
+      )}
     </div>
   );
 }
@@ -48,15 +46,27 @@ export function CalendarGrid({ input, look, rows, drawing }: GridProps) {
 function RowName({ input, look, row }: { input: TurnoverInput; look: CalendarLook; row: TurnoverRow }) {
   const text = rowName(input, row);
   if (row.kind === 'nursery') {
+    const figures = cropNumber(input, row.crop);
+    const room = look.label - numberWidth(figures, look.number);
     return (
-      <div style={{ display: 'flex', alignItems: 'center', width: '100%' }}>
-        <div style={{ ...number, fontSize: look.number }}>{cropNumber(input, row.crop)}</div>
-        <div style={{ ...oneLine, flex: 1, fontSize: look.text }}>{text}</div>
-      </div>
+      <>
+        <div style={{ ...number, fontSize: look.number }}>{figures}</div>
+        <div style={{ ...inLine(text, look.text, room), flex: 1, fontSize: look.text }}>{text}</div>
+      </>
     );
   }
-  const isHead = row.kind !== 'places';
-  return <div style={{ ...(isHead ? headName : across), fontSize: look.text }}>{text}</div>;
+  if (row.kind !== 'places') return <div style={{ ...headName, fontSize: look.text }}>{text}</div>;
+  return (
+    <div style={{ ...inLine(text, look.text, look.label), width: '100%', fontSize: look.text }}>{text}</div>
+  );
+}
+
+/** A figure is so many times as wide as it is high. */
+const figure = 0.62;
+
+/** With the air after it. */
+function numberWidth(figures: string, fontSize: number): number {
+  return figures.length * figure * fontSize + number.marginRight;
 }
 
 /** A word on hatching is about so many times as wide as it is high; in half a week the hatching alone may have to do. */
@@ -72,13 +82,15 @@ const leastForName = 2.6;
 /** The number of the crop, large; its name beside it where there is room. */
 function Begins({ input, look, of }: { input: TurnoverInput; look: CalendarLook; of: BoxWords }) {
   const figures = cropNumber(input, of.stay.crop);
-  const fontSize = Math.min(look.number, (of.width * 0.9) / (0.62 * figures.length));
+  const fontSize = Math.min(look.number, (of.width * 0.9) / (figure * figures.length));
   const isWide = of.width > leastForName * figures.length * look.number;
+  const name = cropName(input, of.stay.crop);
+  const room = of.width - beforeWord - numberWidth(figures, fontSize);
   return (
-    <div style={{ display: 'flex', alignItems: 'center', width: '100%' }}>
+    <div style={{ ...boxed, left: of.left, top: of.top, width: of.width, height: look.row }}>
       <div style={{ ...number, fontSize }}>{figures}</div>
       {isWide ? (
-        <div style={{ ...oneLine, flex: 1, fontSize: look.text }}>{cropName(input, of.stay.crop)}</div>
+        <div style={{ ...inLine(name, look.text, room), flex: 1, fontSize: look.text }}>{name}</div>
       ) : null}
     </div>
   );
@@ -93,16 +105,19 @@ const number = {
 } as const;
 
 const rowLabel = { display: 'flex', position: 'absolute', left: 0, alignItems: 'center' } as const;
+/** From the edge of a box to the word in it. */
+const beforeWord = mm(0.7);
 const boxed = {
   display: 'flex',
   position: 'absolute',
   alignItems: 'center',
-  paddingLeft: mm(0.7),
+  paddingLeft: beforeWord,
   boxSizing: 'border-box',
 } as const;
 /** White behind the word, so that no line runs through a letter. */
 const onHatch = {
   display: 'flex',
+  position: 'absolute',
   backgroundColor: 'white',
   lineHeight: 1,
   paddingLeft: mm(0.3),
@@ -110,6 +125,11 @@ const onHatch = {
 } as const;
 /** White behind the name, so that no line runs through it. */
 const headName = { ...oneLine, fontWeight: weight.heavy, backgroundColor: 'white' } as const;
+
+/** Half way up its row; a box of its own around each of so many words would take long to lay out. */
+function wordPlace({ left, top }: BoxWords, look: CalendarLook) {
+  return { left: left + beforeWord, top: top + (look.row - look.small) / 2 };
+}
 
 function labelWidth(row: TurnoverRow, look: CalendarLook, { width }: TurnoverDrawing): number {
   return 'stays' in row ? look.label : width;

@@ -3,7 +3,7 @@ import type { Week } from '../../core/turnover/turnover.ts';
 import { mm } from '../../paper/measures.ts';
 import { dayOfMonth, dayText, monthText } from '../../wording/date.ts';
 import { season, type TurnoverInput } from '../turnoverSheet.ts';
-import { type CalendarLook, oneLine } from './calendarLook.ts';
+import { type CalendarLook, inLine, oneLine } from './calendarLook.ts';
 import { rule, weight } from './look.ts';
 
 type HeadProps = {
@@ -38,7 +38,7 @@ export function CalendarHead({ input, look, weeks, week, part }: HeadProps) {
           {season(input, 'calendar.heading')}
         </div>
       </div>
-      <div data-role="P" style={oneLine}>
+      <div data-role="P" style={inLine(about, look.text, look.label + weeks.length * week)}>
         {about}
       </div>
       <div style={{ display: 'flex', flex: 1 }} />
@@ -56,11 +56,10 @@ function WeekHeads({ input, look, weeks, week }: Omit<HeadProps, 'part'>) {
   return (
     <div data-role="Artifact" style={{ display: 'flex', flexDirection: 'column' }}>
       <div style={{ display: 'flex', paddingLeft: look.label, fontWeight: weight.heavy }}>
-        {months.map(({ date, count }) => (
-          <div style={{ ...oneLine, width: count * week, flexShrink: 0 }}>
-            {count > 1 ? monthText(date, input.words.catalogue) : ''}
-          </div>
-        ))}
+        {months.map(({ date, count }) => {
+          const [width, text] = [count * week, count > 1 ? monthText(date, input.words.catalogue) : ''];
+          return <div style={{ ...inLine(text, look.text, width), width, flexShrink: 0 }}>{text}</div>;
+        })}
       </div>
       <WeekNumbers input={input} look={look} weeks={weeks} week={week} />
       <div style={{ display: 'flex', fontSize: look.small }}>

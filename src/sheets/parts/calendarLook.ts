@@ -52,3 +52,13 @@ export const oneLine = {
   boxSizing: 'border-box',
   paddingRight: mm(1),
 } as const;
+
+/** Letters are about half as wide as they are high. */
+const letter = 0.62;
+
+/** The same, where nothing is likely to be cut: letter by letter a text takes several times as long to lay out. */
+export function inLine(text: string, size: number, room: number) {
+  if (text.length * size * letter > room - oneLine.paddingRight) return oneLine;
+  const { wordBreak: _, ...whole } = oneLine;
+  return { ...whole, overflowWrap: 'break-word' } as const;
+}
