@@ -4,10 +4,12 @@ import { join } from 'node:path';
 import { build } from 'astro';
 import type { ReadSystem } from '../schemas/content.ts';
 import { writeOffline } from './offline.ts';
+import { writePreloads } from './preloads.ts';
 
 /** Builds the pages. Astro prints what is wrong with a page and throws. */
 export async function buildPages(folder: string): Promise<void> {
   await build({ root: process.cwd(), outDir: folder, logLevel: 'warn' });
+  await writePreloads(folder);
 }
 
 /** Puts the sheets of shared systems, and only theirs, beside the pages: the card under the system's own name. */
