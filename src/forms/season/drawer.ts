@@ -6,7 +6,23 @@ let trouble: string | undefined;
 let hear = (message: string): void => {
   trouble = message;
 };
-drawer.onerror = ({ message }) => hear(message);
+
+/**
+ * Kept when it hears what it is asked, or never will. A worker begins only while the page is not busy: one that shows
+ * itself before has its first plan drawn later.
+ */
+export const drawerBegan = new Promise<void>((resolve) => {
+  // That it hears is the first that it says, and said to nobody else.
+  const began = (event: MessageEvent): void => {
+    event.stopImmediatePropagation();
+    resolve();
+  };
+  drawer.addEventListener('message', began, { once: true });
+  drawer.onerror = ({ message }) => {
+    resolve();
+    hear(message);
+  };
+});
 
 /** Also what went wrong before anybody listened. */
 export function onTrouble(next: (message: string) => void): void {

@@ -141,7 +141,11 @@ async function show({ turn, number, planned, day }: Show): Promise<void> {
     await messagesTaken();
     if (mine !== drawing) return;
     if (sides > 0) tell({ kind: 'side', turn, index: sides, side });
-    else showFirst(mine, turn, day, side);
+    else {
+      showFirst(mine, turn, day, side);
+      await pageShown();
+      if (mine !== drawing) return;
+    }
     sides += 1;
   }
   if (sides === 0) showFirst(mine, turn, day, null);
@@ -161,6 +165,11 @@ function showOnceMore(of: Drawing, { turn, number, planned, day }: Show): void {
   of.planned = planned;
   if (of.first !== null || of.sides !== null) showFirst(of, turn, day, of.first);
   if (of.sides !== null) tell({ kind: 'drawn', turn, number, sides: of.sides });
+}
+
+/** Other pages wait until the first is on the screen: on a small machine they would keep it from there. */
+function pageShown(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 150));
 }
 
 function messagesTaken(): Promise<void> {

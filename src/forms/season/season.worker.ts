@@ -17,6 +17,9 @@ self.onmessage = ({ data: ask }: MessageEvent<SeasonAsk>) => {
     });
 };
 
+// Only that it hears, before anything that it tells.
+self.postMessage(null);
+
 function tellFailed(turn: number, error: unknown): void {
   const told: SeasonTold = {
     ...{ kind: 'failed', turn },

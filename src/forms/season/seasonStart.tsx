@@ -2,6 +2,7 @@
 /** Starts the crops page: what was kept on this device, or the first shared season. */
 import { render } from 'preact';
 import { workOffline } from '../offline.ts';
+import { drawerBegan } from './drawer.ts';
 import { draftOf } from './seasonDraft.ts';
 import { startDesk } from './seasonDesk.ts';
 import type { SeasonContent } from './seasonMessages.ts';
@@ -22,6 +23,7 @@ async function start(into: HTMLElement): Promise<void> {
   if (draft === null) return;
   let isKept: 'yes' | 'no' = 'no';
   const desk = startDesk(content, room, { draft, kept }, show);
+  await drawerBegan;
   show();
 
   function show(): void {
