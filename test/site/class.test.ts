@@ -54,6 +54,19 @@ describe('a class in the browser', () => {
     await close();
   }, 60_000);
 
+  test('takes the same file again once it was mended', async () => {
+    const { page, close } = await opened('name\n=1+1\n');
+    await page.getByRole('alert').waitFor();
+    const input = page.getByLabel('Roster');
+    expect(await input.inputValue()).toContain('class.csv');
+    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), input.click()]);
+    // A browser says nothing of a file that stands there already.
+    expect(await input.inputValue()).toBe('');
+    await chooser.setFiles(roster('name\nAda\n'));
+    await page.getByText('1 person in class.csv').waitFor();
+    await close();
+  });
+
   test('is told every mistake of its roster, and prints the others where that is wished', async () => {
     const { page, close } = await opened('name;containers\nFish 🐟;\nAda;\n=1+1;\nBo;tank tub 1 x 1 x 1 m\n');
     const told = page.getByRole('alert');

@@ -70,6 +70,10 @@ function Roster({ catalogue, roster, people, wrong, take, giveTemplate }: WithWo
           type="file"
           accept=".csv,.tsv,.txt,text/csv"
           aria-describedby="class-roster-how"
+          // So that the same file can be chosen again once it is mended.
+          onClick={({ currentTarget }) => {
+            currentTarget.value = '';
+          }}
           onChange={({ currentTarget: { files } }) => {
             const [file] = files ?? [];
             if (file) take(file);
