@@ -11,9 +11,10 @@ export type Litres = {
   readonly wet_L: number;
 };
 
-/** How somebody works: what is left of litres and of kilograms after each step, and what they take for π. */
+/** How somebody works: what is left of litres on the way and of the lowest water, of kilograms, and what they take for π. */
 type Hand = {
   readonly litres: (exact_L: number) => number;
+  readonly lowest: (exact_L: number) => number;
   readonly kilograms: (exact_kg: number) => number;
   readonly pi: number;
 };
@@ -23,7 +24,11 @@ const all = (exact: number): number => exact;
 const whole = (exact: number): number => Math.floor(exact + 0.5);
 const tenths = (exact_kg: number): number => whole(exact_kg * 10) / 10;
 const hands: readonly Hand[] = [Math.PI, 3.14].flatMap((pi) =>
-  [all, whole].flatMap((litres) => [all, tenths].map((kilograms): Hand => ({ litres, kilograms, pi }))),
+  [all, whole].flatMap((litres) =>
+    [all, whole].flatMap((lowest) =>
+      [all, tenths].map((kilograms): Hand => ({ litres, lowest, kilograms, pi })),
+    ),
+  ),
 );
 
 /**
@@ -39,11 +44,11 @@ const hands: readonly Hand[] = [Math.PI, 3.14].flatMap((pi) =>
 export function steadyCounts(of: Litres, voids_frac: number): boolean {
   const { tank, full_L, bed, wet_L } = of;
   const share_kg_L = densityCap_kg_L(full_L);
-  const counts = hands.map(({ litres, kilograms, pi }): readonly number[] => {
+  const counts = hands.map(({ litres, lowest, kilograms, pi }): readonly number[] => {
     const read = (exact_L: number, { shape }: Pick<Container, 'shape'>): number =>
       litres(shape === 'box' ? exact_L : (exact_L * pi) / Math.PI);
     const media_L = read(wet_L, bed);
-    const low_L = litres(read(full_L, tank) - litres(voids_frac * media_L));
+    const low_L = lowest(read(full_L, tank) - litres(voids_frac * media_L));
     return [
       wholeCount(media_L, mediaPerFish_L.value),
       wholeCount(low_L, waterPerFish_L.value),
