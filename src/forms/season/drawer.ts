@@ -7,9 +7,12 @@ let hear = (message: string): void => {
   trouble = message;
 };
 
+/** Milliseconds that a page waits for it at most: where the network is slow, there is a form to fill in meanwhile. */
+const patience = 400;
+
 /**
- * Kept when it hears what it is asked, or never will. A worker begins only while the page is not busy: one that shows
- * itself before has its first plan drawn later.
+ * Kept when it hears what it is asked, or is not to be waited for. A worker begins only while the page is not busy: one that
+ * shows itself before has its first plan drawn later.
  */
 export const drawerBegan = new Promise<void>((resolve) => {
   // That it hears is the first that it says, and said to nobody else.
@@ -18,6 +21,7 @@ export const drawerBegan = new Promise<void>((resolve) => {
     resolve();
   };
   drawer.addEventListener('message', began, { once: true });
+  setTimeout(resolve, patience);
   drawer.onerror = ({ message }) => {
     resolve();
     hear(message);

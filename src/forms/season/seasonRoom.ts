@@ -97,7 +97,7 @@ export function seasonRoom(content: SeasonContent): SeasonRoom {
     if (told.kind === 'problems' || told.kind === 'done') state = 'idle';
     if (told.kind === 'job') job = told.job;
     else hear(told);
-    if (told.kind === 'job' || told.kind === 'drawn') solver ??= hired();
+    if (told.kind === 'drawn') solver ??= hired();
     // Planning again has no draft to wait for.
     if (state === 'drafting' && (told.kind === 'shown' || job?.kind === 'rest')) solve();
     if (told.kind === 'drawn') {
