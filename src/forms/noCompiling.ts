@@ -2,6 +2,6 @@
  * Imported before any schema. The policy of the pages lets nothing be compiled from text; the schemas would try that
  * first, and to say that it failed reads the whole script once more.
  */
-import { config } from 'zod';
+import * as z from 'zod';
 
-config({ jitless: true });
+z.config({ jitless: true });
