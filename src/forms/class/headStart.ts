@@ -21,7 +21,7 @@ export type HeadStart = {
 };
 
 /** Who changes a field usually changes another one soon. */
-const quiet_ms = 400;
+const quiet_s = 0.4;
 
 /** Of more people too much would be made ready, and kept, that perhaps nobody asks for. */
 const mostPeople = 60;
@@ -43,7 +43,7 @@ export function headStart(
   const desk = keeping(deskOf({ ...press, layOutAnew }));
   if (desk.people.length > mostPeople) pace = 'over';
   const ahead = async (): Promise<void> => {
-    await after(quiet_ms);
+    await after(quiet_s);
     if (pace !== 'idle') return;
     await printed(desk, () => pace === 'idle');
     if (pace === 'idle') pace = 'done';
@@ -87,9 +87,9 @@ async function printed(desk: ClassDesk, goesOn: () => boolean): Promise<void> {
   for await (const _ of desk.press.toStackPdf({ ...print, sets: sets() })) await after(0);
 }
 
-function after(wait_ms: number): Promise<void> {
+function after(wait_s: number): Promise<void> {
   return new Promise((go) => {
-    setTimeout(go, wait_ms);
+    setTimeout(go, wait_s * 1000);
   });
 }
 
