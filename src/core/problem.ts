@@ -94,6 +94,7 @@ export const problemCodes = [
   'pumpCurveOrder',
   'seasonLong',
   'sameCrop',
+  'sameBed',
   'outsideSeason',
   'weekTwice',
   'nightAboveMean',

@@ -76,12 +76,24 @@ function elsewhere(raw: unknown, place: Path): readonly Problem[] {
   return typeof to_d === 'number' && mondayOf_d(to_d) < mondayOf_d(first_d) ? [outside('to', to_d)] : [];
 }
 
-/** Two wishes for one crop would be two amounts for one place. */
+/** Two wishes for one crop would be two amounts for one place; of two beds with one name nobody knows which is meant. */
 function twice(raw: unknown): readonly Problem[] {
-  const names = many(raw, 'wishes').map((_, index) => valueAt(raw, ['wishes', index, 'crop']));
+  return [...twiceIn(raw, ['wishes', 'crop'], 'sameCrop'), ...twiceIn(raw, ['beds', 'name'], 'sameBed')];
+}
+
+function twiceIn(
+  raw: unknown,
+  [list, key]: readonly [string, string],
+  code: Problem['code'],
+): readonly Problem[] {
+  const names = many(raw, list).map((_, index) => trimmed(valueAt(raw, [list, index, key])));
   return names.flatMap((name, index) =>
-    typeof name === 'string' && names.indexOf(name) < index
-      ? [{ code: 'sameCrop' as const, place: ['wishes', index, 'crop'], given: name }]
+    typeof name === 'string' && name !== '' && names.indexOf(name) < index
+      ? [{ code, place: [list, index, key], given: name }]
       : [],
   );
+}
+
+function trimmed(value: unknown): unknown {
+  return typeof value === 'string' ? value.trim() : value;
 }

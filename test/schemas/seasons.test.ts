@@ -116,6 +116,15 @@ describe('a wish', () => {
   });
 });
 
+describe('beds', () => {
+  test('with one name are told, as nobody would know which of them is meant', () => {
+    const bed = { mode: 'siphon', length_mm: 2000, width_mm: 1000 };
+    const beds = ['Bed', 'Other', 'Bed '].map((name) => ({ ...bed, name }));
+    expect(told(season({ more: { beds } }))).toEqual(['beds.2.name sameBed']);
+    expect(told(season({ more: { beds: beds.slice(0, 2) } }))).toEqual([]);
+  });
+});
+
 describe('own months', () => {
   const even = (value: number) => Array.from({ length: 12 }, () => value);
 
