@@ -164,13 +164,28 @@ const putOff_d = 120;
 /** It was alive up to its last picking that the days of its file give. */
 function lastAlive_d({ crop, place }: Stand, ready_d: number, picks_d: readonly number[]): number {
   const to_d = (picks_d[picks_d.length - 1] ?? ready_d) + putOff_d;
-  for (let day_d = ready_d; day_d < to_d; day_d += 1) if (dies(crop, place, day_d + 1) !== null) return day_d;
-  return to_d;
+  const died_d = firstDay_d(ready_d + 1, to_d, (day_d) => dies(crop, place, day_d) !== null);
+  return died_d === null ? to_d : died_d - 1;
 }
 
 function firstHot_d({ crop, place, from_d }: Stand, to_d: number): number | null {
   const { bolts_degC } = crop;
-  if (bolts_degC === null) return null;
-  for (let day_d = from_d; day_d <= to_d; day_d += 1) if (dayOf(place, day_d).air > bolts_degC) return day_d;
-  return null;
+  return bolts_degC === null
+    ? null
+    : firstDay_d(from_d, to_d, (day_d) => dayOf(place, day_d).air > bolts_degC);
+}
+
+const week_d = 7;
+
+/** Means change slowly: week by week, and day by day only in the week before the first in which it is so. */
+function firstDay_d(from_d: number, to_d: number, isSo: (day_d: number) => boolean): number | null {
+  if (to_d < from_d || isSo(from_d)) return to_d < from_d ? null : from_d;
+  for (let end_d = Math.min(to_d, from_d + week_d); ; end_d = Math.min(to_d, end_d + week_d)) {
+    if (isSo(end_d)) {
+      let day_d = end_d;
+      while (isSo(day_d - 1)) day_d -= 1;
+      return day_d;
+    }
+    if (end_d >= to_d) return null;
+  }
 }

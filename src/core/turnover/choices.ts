@@ -76,7 +76,9 @@ export function plantings(task: TurnoverTask, crop: Crop, grows: Grows): readonl
     const from_week = nextWorking(task, ready_week);
     if (from_week >= task.weeks || from_week - ready_week > wait_weeks || found.has(from_week)) continue;
     // Trays give no more than seedlings: what it has to grow in the bed begins on the day on which it is planted there.
-    const planted = grows(crop, workday_d(task, sow_week), workday_d(task, from_week));
+    const planted_d = workday_d(task, from_week);
+    const planted =
+      planted_d === grown.plantOut_d ? grown : grows(crop, workday_d(task, sow_week), planted_d);
     if (planted.state === 'grows') found.set(from_week, { sow_week, from_week, grown: planted });
   }
   return [...found.values()];

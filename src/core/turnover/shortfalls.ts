@@ -1,6 +1,6 @@
 /** What is wanted, what is picked, and why less is picked. */
 import { type BedKind, bedKinds, mayGrow } from './bedKinds.ts';
-import { choicesOf, type Growing, type Grows, plantings } from './choices.ts';
+import { type Choice, choicesOf, type Growing, type Grows, plantings } from './choices.ts';
 import { type Counts, pickedUnits } from './counts.ts';
 import type { Season } from './season.ts';
 import type { CropWeeks, ShortBy, Shortfall, TurnoverTask } from './turnover.ts';
@@ -94,18 +94,22 @@ function reason({ task }: Season, { early, late, away }: Unsown, { wish, week, p
   return isNear(week - 1, week - 2) && isNear(week + 1, week + 2) ? 'between' : 'season';
 }
 
-function possibleWeeks({ choices, fixed }: Season, wish: number): ReadonlySet<number> {
-  const free = choices.filter((choice) => choice.wish === wish && !fixed.has(choice));
-  return new Set(free.flatMap(({ pick_weeks }) => pick_weeks));
+function possibleWeeks(season: Season, wish: number): ReadonlySet<number> {
+  return new Set(freeOf(season, wish).flatMap(({ pick_weeks }) => pick_weeks));
+}
+
+/** What can still be sown for a wish. */
+function freeOf({ choices, fixed }: Season, wish: number): readonly Choice[] {
+  return choices.filter((choice) => choice.wish === wish && !fixed.has(choice));
 }
 
 /** What keeps more from being picked in a week of what can still be sown for it; null where nothing can. */
 function limitsOf(season: Season, counts: Counts): (wish: number, week: number) => ShortBy | null {
   const left = allLeft(season);
   for (const [column, choice] of season.choices.entries()) take(season, left, choice, counts[column] ?? 0);
-  const free = season.choices.filter((choice) => !season.fixed.has(choice));
+  const free = season.task.wishes.map((_, wish) => freeOf(season, wish));
   return (wish, week) => {
-    const ways = free.filter((choice) => choice.wish === wish && choice.pick_weeks.includes(week));
+    const ways = free[wish]?.filter(({ pick_weeks }) => pick_weeks.includes(week)) ?? [];
     if (ways.length === 0) return null;
     const rooms = ways.map((choice) => fitting(season, left, choice)).filter(({ places }) => places >= one);
     if (rooms.some(({ clearing, cells }) => clearing >= one && cells < one)) return 'trays';
