@@ -30,15 +30,17 @@ export function CalendarGrid({ input, look, rows, drawing }: GridProps) {
           <RowName input={input} look={look} row={row} />
         </div>
       ))}
-      {drawing.words.filter(hasRoom(look)).map((one) =>
-        one.kind === 'begins' ? (
-          <Begins input={input} look={look} of={one} />
-        ) : (
-          <div style={{ ...onHatch, ...wordPlace(one, look), fontSize: look.small }}>
-            {season(input, `calendar.${one.kind}`)}
-          </div>
-        ),
-      )}
+      {drawing.words
+        .filter(hasRoom(look))
+        .map((one) =>
+          one.kind === 'begins' ? (
+            <Begins input={input} look={look} of={one} />
+          ) : (
+            <div style={{ ...onHatch, ...wordPlace(one, look), fontSize: look.small }}>
+              {season(input, `calendar.${one.kind}`)}
+            </div>
+          ),
+        )}
     </div>
   );
 }
