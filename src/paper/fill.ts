@@ -10,6 +10,7 @@ import type { Box, Item, Page } from './page.ts';
 import { type NodeFinder, type Piece, readSvg } from './readSvg.ts';
 import type { Settled } from './settle.ts';
 import type { Shape } from './page.ts';
+import { nodeOfMark } from './styles.ts';
 import { type Change, changesBetween } from './treeChange.ts';
 import type { Type } from './type.ts';
 import { joinWords } from './words.ts';
@@ -122,14 +123,17 @@ function finderOf(settled: Settled, islands: readonly number[]): NodeFinder {
     const start = settled.nodes[islands[Number(first)] ?? 0]?.path ?? '';
     return byPath.get([start, ...rest].join('-'));
   };
-  return (path) => {
-    // The empty sheet that bears the islands has no number and draws nothing.
-    if (path === '') return 0;
-    const own = nodeAt(path);
-    const isBlock = own !== undefined && settled.nodes[own]?.paragraph === own;
-    const around = isBlock ? own : nodeAt(path.slice(0, Math.max(0, path.lastIndexOf('-'))));
-    if (around === undefined) throw new Error(`A box that belongs to no node: "${path}".`);
-    return around;
+  return {
+    nodeOfFamily: nodeOfMark,
+    nodeOfPath: (path) => {
+      // The empty sheet that bears the islands has no number and draws nothing.
+      if (path === '') return 0;
+      const own = nodeAt(path);
+      const isBlock = own !== undefined && settled.nodes[own]?.paragraph === own;
+      const around = isBlock ? own : nodeAt(path.slice(0, Math.max(0, path.lastIndexOf('-'))));
+      if (around === undefined) throw new Error(`A box that belongs to no node: "${path}".`);
+      return around;
+    },
   };
 }
 

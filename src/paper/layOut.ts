@@ -4,6 +4,7 @@ import type { Box, Page, Shape } from './page.ts';
 import { type NodeFinder, type Piece, readSvg } from './readSvg.ts';
 import { type NodeDraft, type Settled, settle } from './settle.ts';
 import { type EngineFont, engineFonts } from './engineFonts.ts';
+import { nodeOfMark } from './styles.ts';
 import type { Type } from './type.ts';
 import type { TypeCase } from './typeCase.ts';
 import { joinWords } from './words.ts';
@@ -121,11 +122,14 @@ export const nowhere: Box = { x_pt: 0, y_pt: 0, width_pt: 0, height_pt: 0 };
 function nodeFinder(nodes: readonly NodeDraft[]): NodeFinder {
   const byPath = new Map(nodes.map((node, index) => [node.path, index]));
   const runsInText = (index: number) => nodes[index]?.paragraph !== index;
-  return (path) => {
-    const own = byPath.get(path);
-    if (own !== undefined && !runsInText(own)) return own;
-    const around = byPath.get(path.slice(0, Math.max(0, path.lastIndexOf('-'))));
-    if (around === undefined) throw new Error(`A box that belongs to no node: "${path}".`);
-    return around;
+  return {
+    nodeOfFamily: nodeOfMark,
+    nodeOfPath: (path) => {
+      const own = byPath.get(path);
+      if (own !== undefined && !runsInText(own)) return own;
+      const around = byPath.get(path.slice(0, Math.max(0, path.lastIndexOf('-'))));
+      if (around === undefined) throw new Error(`A box that belongs to no node: "${path}".`);
+      return around;
+    },
   };
 }

@@ -6,7 +6,6 @@ import { type ClipMaker, type Cutting, clipMaker, clipsIn } from './svgClips.ts'
 import { checkKnown } from './svgKnown.ts';
 import { type Paint, paintNames, readFill, readStroke } from './svgPaint.ts';
 import { number, pathOf } from './svgShapes.ts';
-import { markOf } from './styles.ts';
 import { readTransform } from './transform.ts';
 import { type Mark, readXml } from './xml.ts';
 
@@ -25,8 +24,11 @@ export type Piece = {
   readonly clip: Clip | null;
 };
 
-/** Which node a box belongs to, by the engine's id of it. */
-export type NodeFinder = (path: string) => number;
+/** Which node a mark belongs to: by the engine's id of a box, and by the mark that every word carries. */
+export type NodeFinder = {
+  readonly nodeOfPath: (path: string) => number;
+  readonly nodeOfFamily: (family: string) => number;
+};
 
 /** Where a mark is read: its coordinates, what cuts it, and the paint it is handed. */
 type Around = Cutting & { readonly paint: Paint };
@@ -73,7 +75,7 @@ function checkDefinitions(mark: Mark): void {
 function takeNode(mark: Mark, hand: Hand): void {
   const id = /^satori_om-id-?(.*)$/.exec(mark.attributes.get('id') ?? '')?.[1];
   if (id === undefined) throw new Error(`The press cannot print the mask "${mark.attributes.get('id')}".`);
-  hand.node = hand.finder(id);
+  hand.node = hand.finder.nodeOfPath(id);
 }
 
 function inside(mark: Mark, around: Around, hand: Hand): Around {
@@ -102,8 +104,7 @@ function readPiece(mark: Mark, around: Around, hand: Hand): Piece {
   const weight = weightOf[given];
   if (!weight) throw new Error(`The press has no font-weight "${given}".`);
   const length = (name: string) => number(mark, name) * pointsPerUnit;
-  const node = markOf(mark.attributes.get('font-family') ?? '');
-  if (node !== 'of its box') hand.node = node;
+  hand.node = hand.finder.nodeOfFamily(mark.attributes.get('font-family') ?? '');
   return {
     kind: 'piece',
     node: hand.node,

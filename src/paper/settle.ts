@@ -2,7 +2,7 @@ import type { JSXElement, JSXNode } from 'satori/jsx';
 import { Fragment } from 'satori/jsx';
 import { type Field, isRole, type Role, roles } from './page.ts';
 import { printable } from './printable.ts';
-import { type Mark, refusal, type Style, settleStyle } from './styles.ts';
+import { refusal, type Style, settleStyle } from './styles.ts';
 import { type DirectedBlock, directBlocks } from './directBlocks.ts';
 
 /** What is known of a node before it has a place. */
@@ -99,15 +99,14 @@ async function settleElement(element: JSXElement, around: Around, state: State):
   const paragraph = inline ? (around.paragraph ?? index) : index;
   const alt = await altOf(tag, props);
   state.nodes.push(draftOf(tag, props, { around, paragraph, placed, alt }));
-  const inside = tag === 'svg' ? [] : await flatten(props.children);
-  const settledStyle = settleStyle(style, tag, around.path, inline ? index : markFor(inside, index));
+  const settledStyle = settleStyle(style, tag, around.path, index);
   if (tag === 'svg') return settleDrawing(element, index, settledStyle);
   const inFlex = style.display === 'flex' || style.display === 'grid';
   const textAlign = style.textAlign ?? around.textAlign;
   if (!inline)
     state.blocks.push({ paragraph, style: settledStyle, textAlign, holds: inFlex ? 'boxes' : 'words' });
-  const within: Around = { path: around.path, parent: index, inFlex, paragraph, textAlign };
-  const children = await settleChildren(inside, within, state);
+  const inside: Around = { path: around.path, parent: index, inFlex, paragraph, textAlign };
+  const children = await settleChildren(props.children, inside, state);
   return { type: tag, key: String(index), props: { style: settledStyle, children } };
 }
 
@@ -162,13 +161,8 @@ function fieldOf(name: string | null, tip: string | null, path: string): Field |
   return { name, tip };
 }
 
-/** Only words that stand beside boxes need a number to tell whose they are. */
-function markFor(inside: readonly Plain[], index: number): Mark {
-  const kinds = new Set(inside.map((one) => typeof one));
-  return kinds.size > 1 ? index : 'of its box';
-}
-
-async function settleChildren(flat: readonly Plain[], inside: Around, state: State): Promise<Plain[]> {
+async function settleChildren(children: JSXNode, inside: Around, state: State): Promise<Plain[]> {
+  const flat = await flatten(children);
   // Blanks between the boxes of a row or column have no place in it.
   const kept = inside.inFlex
     ? flat.filter((child) => typeof child !== 'string' || child.trim() !== '')

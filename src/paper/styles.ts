@@ -53,17 +53,8 @@ const weights: ReadonlyMap<unknown, number> = new Map<unknown, number>([
   ['bold', 800],
 ]);
 
-/**
- * What the words of a node carry: its number; or that they follow the box of their node, as words do that share it with
- * no other box.
- */
-export type Mark = number | 'of its box';
-
-/**
- * The mark goes into the list of font families, the one thing that the engine writes on every word. It shapes a word
- * once for all who have the same mark.
- */
-export function settleStyle(style: Style, tag: string, path: string, mark: Mark): Style {
+/** The node's mark goes into the list of font families, the one thing that the engine writes on every word. */
+export function settleStyle(style: Style, tag: string, path: string, index: number): Style {
   for (const [name, value] of Object.entries(style)) {
     const hint = refusedStyles[name];
     if (hint !== undefined && value !== undefined) throw refusal(`style ${name} on <${tag}>`, path, hint);
@@ -80,21 +71,21 @@ export function settleStyle(style: Style, tag: string, path: string, mark: Mark)
   if ((style.fontStyle ?? 'normal') !== 'normal') {
     throw refusal(`style fontStyle on <${tag}>`, path, 'Sheets have two weights and no italics.');
   }
-  const settled: Record<string, unknown> = { ...style, fontFamily: familyOf(mark) };
+  const settled: Record<string, unknown> = { ...style, fontFamily: nodeMark(index) };
   if (style.fontWeight === undefined) return settled;
   const weight = weights.get(style.fontWeight);
   if (weight === undefined) throw refusal(`style fontWeight on <${tag}>`, path, 'It is 400 or 800.');
   return { ...settled, fontWeight: weight };
 }
 
-function familyOf(mark: Mark): string {
-  return mark === 'of its box' ? 'node' : `node-${mark}`;
+function nodeMark(index: number): string {
+  return `node-${index}`;
 }
 
-export function markOf(family: string): Mark {
-  const [whole, index] = /node(?:-(\d+))?/.exec(family) ?? [];
-  if (whole === undefined) throw new Error(`Words that belong to no node: font-family "${family}".`);
-  return index === undefined ? 'of its box' : Number(index);
+export function nodeOfMark(family: string): number {
+  const [, index] = /node-(\d+)/.exec(family) ?? [];
+  if (index === undefined) throw new Error(`Words that belong to no node: font-family "${family}".`);
+  return Number(index);
 }
 
 export function refusal(what: string, path: string, hint: string): Error {
