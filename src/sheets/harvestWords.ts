@@ -4,17 +4,15 @@ import { counted, harvestText } from '../wording/harvest.ts';
 import { cropName, saidIn, season, type TurnoverInput } from './turnoverSheet.ts';
 
 const reasons: readonly ShortBy[] = [
-  ...([
-    'room',
-    'trays',
-    'clearing',
-    'tooEarly',
-    'unsown',
-    'between',
-    'season',
-    'holiday',
-    'refused',
-  ] as const),
+  'room',
+  'trays',
+  'clearing',
+  'tooEarly',
+  'unsown',
+  'between',
+  'season',
+  'holiday',
+  'refused',
 ];
 
 type Totals = 'crop' | 'met' | 'total' | 'wanted' | 'most';

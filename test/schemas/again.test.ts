@@ -16,6 +16,7 @@ import { wishesJoined } from '../../src/schemas/wishesJoined.ts';
 import { nodeSolver } from '../../src/solver/node.ts';
 import { problemLine, problemSentence } from '../../src/wording/problem.ts';
 import { content, words } from '../turnover/seasons.ts';
+import { spring } from './spring.ts';
 
 const facts = { crops: content.crops, climates: content.climates };
 const north = content.turnovers.find(({ id }) => id === 'north-yard');
@@ -250,19 +251,9 @@ function dateAfter(from: string, days: number): string {
   return new Date(Date.parse(`${from}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
 }
 
-const season = `
-id: spring
-name: Spring
-climate: deBilt
-season: { from: '2031-03-03', to: '2031-07-27' }
-beds: [{ name: Bed, mode: siphon, length_mm: 2000, width_mm: 1000 }]
-wishes: [{ crop: lettuceHead, perWeek: 2, unit: head }, { crop: radish, perWeek: 1, unit: bunch }]
-again:
-`;
-
 describe('a file of a season that is planned again', () => {
   const read = (again: string) => {
-    const yaml = readYaml(`${season}${again}`, 'content/turnovers/spring.yaml');
+    const yaml = readYaml(`${spring}${again}`, 'content/turnovers/spring.yaml');
     if ('problems' in yaml) throw new Error(JSON.stringify(yaml.problems));
     const result = toTurnover(yaml.raw, facts);
     return { result, lines: 'problems' in result ? result.problems.map(yaml.locate) : [] };

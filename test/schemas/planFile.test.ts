@@ -14,17 +14,9 @@ import { readYaml, type YamlFile } from '../../src/schemas/yamlFile.ts';
 import { nodeSolver } from '../../src/solver/node.ts';
 import { problemLine } from '../../src/wording/problem.ts';
 import { content, words } from '../turnover/seasons.ts';
+import { spring } from './spring.ts';
 
 const facts = { crops: content.crops, climates: content.climates };
-const season = `
-id: spring
-name: Spring
-climate: deBilt
-season: { from: '2031-03-03', to: '2031-07-27' }
-beds: [{ name: Bed, mode: siphon, length_mm: 2000, width_mm: 1000 }]
-wishes: [{ crop: lettuceHead, perWeek: 2, unit: head }, { crop: radish, perWeek: 1, unit: bunch }]
-again:
-`;
 
 const yamlOf = (text: string, file: string): YamlFile => {
   const yaml = readYaml(text, file);
@@ -32,7 +24,7 @@ const yamlOf = (text: string, file: string): YamlFile => {
   return yaml;
 };
 const read = (again: string, plans: Readonly<Record<string, string>> = {}) => {
-  const yaml = yamlOf(`${season}${again}`, 'content/turnovers/spring.yaml');
+  const yaml = yamlOf(`${spring}${again}`, 'content/turnovers/spring.yaml');
   const result = toTurnover(yaml.raw, facts, (name) => {
     const text = plans[name];
     return text === undefined ? 'missing' : yamlOf(text, `content/turnovers/${name}`);
@@ -158,7 +150,7 @@ describe('a kept plan that cannot be used', () => {
 
   test('does not fit the season as it is now: a rest, a holiday, a plant on a part of its places', () => {
     const lines = (to: readonly [string, string], text = kept) => {
-      const yaml = yamlOf(`${season}${again}`.replace(...to), 'content/turnovers/spring.yaml');
+      const yaml = yamlOf(`${spring}${again}`.replace(...to), 'content/turnovers/spring.yaml');
       const result = toTurnover(yaml.raw, facts, () => yamlOf(text, 'content/turnovers/wall.json'));
       return 'problems' in result ? result.problems.map((one) => problemLine(one, words.catalogue)) : [];
     };
@@ -210,7 +202,7 @@ describe('in a content folder', async () => {
   };
 
   test('it lies beside the season, and is no season itself', async () => {
-    await put('spring.yaml', `${season}  - { from: '2031-05-05', plan: wall.json }`);
+    await put('spring.yaml', `${spring}  - { from: '2031-05-05', plan: wall.json }`);
     expect(await linesOf()).toEqual([
       expect.stringMatching(/^content\/turnovers\/spring\.yaml:9:\d+ .* is not there/),
     ]);

@@ -179,7 +179,8 @@ const week_d = 7;
 
 /** Means change slowly: week by week, and day by day only in the week before the first in which it is so. */
 function firstDay_d(from_d: number, to_d: number, isSo: (day_d: number) => boolean): number | null {
-  if (to_d < from_d || isSo(from_d)) return to_d < from_d ? null : from_d;
+  if (to_d < from_d) return null;
+  if (isSo(from_d)) return from_d;
   for (let end_d = Math.min(to_d, from_d + week_d); ; end_d = Math.min(to_d, end_d + week_d)) {
     if (isSo(end_d)) {
       let day_d = end_d;

@@ -7,8 +7,8 @@ let hear = (message: string): void => {
   trouble = message;
 };
 
-/** Milliseconds that a page waits for it at most: where the network is slow, there is a form to fill in meanwhile. */
-const patience = 400;
+/** A page waits for it no longer: where the network is slow, there is a form to fill in meanwhile. */
+const patience_s = 0.4;
 
 /**
  * Kept when it hears what it is asked, or is not to be waited for. A worker begins only while the page is not busy: one that
@@ -21,7 +21,7 @@ export const drawerBegan = new Promise<void>((resolve) => {
     resolve();
   };
   drawer.addEventListener('message', began, { once: true });
-  setTimeout(resolve, patience);
+  setTimeout(resolve, patience_s * 1000);
   drawer.onerror = ({ message }) => {
     resolve();
     hear(message);

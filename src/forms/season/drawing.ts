@@ -168,8 +168,10 @@ function showOnceMore(of: Drawing, { turn, number, planned, day }: Show): void {
 }
 
 /** Other pages wait until the first is on the screen: on a small machine they would keep it from there. */
+const shown_s = 0.15;
+
 function pageShown(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 150));
+  return new Promise((resolve) => setTimeout(resolve, shown_s * 1000));
 }
 
 function messagesTaken(): Promise<void> {
