@@ -11,6 +11,8 @@ export type Packable = {
   readonly content: JSXNode;
   /** A heading's block never ends a page. */
   readonly keep: 'withNext' | 'alone';
+  /** What it goes by, told again above it where a page begins with it. */
+  readonly under?: JSXNode;
 };
 
 type Pack = {
@@ -30,14 +32,20 @@ export async function* packed(
   let from = 0;
   while (from < all.length) {
     let count = whatFits(all.slice(from), heights.slice(from), room, gap);
-    let page = await layOut(draw(all.slice(from, from + count)));
+    const pageOf = (some: number): Promise<Page> => layOut(draw(told(all.slice(from, from + some))));
+    let page = await pageOf(count);
     while (count > 1 && overflows(page).length > 0) {
       count = clearOfHeadings(all.slice(from), count - 1);
-      page = await layOut(draw(all.slice(from, from + count)));
+      page = await pageOf(count);
     }
     yield page;
     from += count;
   }
+}
+
+function told(some: readonly Packable[]): readonly Packable[] {
+  const under = some[0]?.under;
+  return under === undefined ? some : [{ content: under, keep: 'withNext' }, ...some];
 }
 
 /** Heights of the blocks in turn, in sheet units: every block is a node with the part `Sect`. */

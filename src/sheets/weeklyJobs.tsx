@@ -68,13 +68,14 @@ function weekBlocks(input: TurnoverInput, week: Week): readonly Packable[] {
   const said = { catalogue: input.words.catalogue, units: input.units };
   const date = dayText(jobs[0]?.date ?? week.monday, input.words.catalogue);
   const head = season(input, 'jobList.week', { week: String(week.isoWeek), date });
+  const under = <Heading level="H2" text={season(input, 'jobList.goesOn', { head })} />;
   const texts = week.holiday === null ? [] : [season(input, 'jobList.holiday', { name: week.holiday })];
   const lines = [...texts, ...jobs.map((job) => jobText(job, input.plan, said))];
   const [first, ...others] = lines;
   return [
     { content: <Heading level="H2" text={head} />, keep: 'withNext' },
     ...[first ?? '', ...others].map(
-      (line): Packable => ({ content: <TickList items={[line]} roomy="roomy" />, keep: 'alone' }),
+      (line): Packable => ({ content: <TickList items={[line]} roomy="roomy" />, keep: 'alone', under }),
     ),
   ];
 }

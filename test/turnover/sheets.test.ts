@@ -70,6 +70,17 @@ describe('the weekly job list', () => {
       seasonInput(plan).jobs.filter(({ kind }) => kind === 'sowInTray' || kind === 'sowInBed').length,
     );
   });
+
+  test('says on every page of which week its jobs are', async () => {
+    const pages = await pagesOf(kindOf('weekly-jobs'), seasonInput(seasonPlan('warm-terrace')));
+    expect(pages.length).toBeGreaterThan(5);
+    const texts = pages.map((page) => textOf(page).replace(/\u00a0/g, ' '));
+    const jobs = texts.map((text) => text.replace(/^.*?alone at the tank with children\. ?/s, ''));
+    expect(jobs.filter((text) => !/^(Mind|Week \d+: )/.test(text))).toEqual([]);
+    const goesOn = jobs.flatMap((text) => /^(Week \d+: [^,]*), continued/.exec(text)?.[1] ?? []);
+    expect(goesOn.length).toBeGreaterThan(0);
+    for (const head of goesOn) expect(jobs.filter((text) => text.includes(head)).length).toBeGreaterThan(1);
+  });
 });
 
 describe('the season month by month', () => {
