@@ -9,7 +9,8 @@ const found: fc.Arbitrary<Found> = fc.record({
 });
 
 /** Numbers mostly one after the other, as the objects of a page are. */
-const told = fc.array(fc.tuple(fc.integer({ min: 0, max: 3 }), found, fc.boolean()), { maxLength: 80 });
+const next = fc.constantFrom('behind', 'elsewhere', 'own');
+const told = fc.array(fc.tuple(fc.constantFrom(0, 0, 0, 1, 3), found, next), { maxLength: 80 });
 
 it('gives back every object where it was noted, as a reader takes the rows (ISO 32000-1, 7.5.8; predictor "up")', () => {
   fc.assert(
@@ -17,18 +18,19 @@ it('gives back every object where it was noted, as a reader takes the rows (ISO 
       const table = objectTable();
       const noted = new Map<number, Found>();
       let [number, before] = [0, null as Found | null];
-      for (const [skipped, own, goesOn] of steps) {
+      for (const [skipped, own, where] of steps) {
         number += 1 + skipped;
-        // Packed right behind the one before, as most are.
-        const next: Found =
-          goesOn && before !== null ? { ...before, index: (before.index + 1) % 0x10000 } : own;
-        table.set(number, next);
-        noted.set(number, next);
-        before = next;
+        // Packed right behind the one before, as most are; or as far back in another stream.
+        const at = ((before?.at ?? 0) + (where === 'elsewhere' ? 1 : 0)) % 0x100000000;
+        const place: Found =
+          where === 'own' || before === null ? own : { ...before, at, index: (before.index + 1) % 0x10000 };
+        table.set(number, place);
+        noted.set(number, place);
+        before = place;
       }
       const rows = read(table.bytes(number + 1), number + 1);
       expect(rows[0]).toEqual({ kind: 0, at: 0, index: 0xffff });
-      for (const [of, place] of noted) expect(rows[of]).toEqual(place);
+      for (const [of, one] of noted) expect(rows[of]).toEqual(one);
       for (let of = 1; of <= number; of += 1) if (!noted.has(of)) expect(rows[of]?.kind).toBe(0);
     }),
   );
