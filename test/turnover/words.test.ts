@@ -65,7 +65,7 @@ describe('the sentences of a season', () => {
     });
     const texts = (strips: ReturnType<typeof strip>[], lifts: 'all' | 'some', rest_d = 3) => {
       const pick = { week, day_d: plan.task.firstMonday_d + 142, amount: 2, mass_g: 100, lifts };
-      const sowings = [{ ...sowing, plants: 12, strips, picks: [pick] }];
+      const sowings = [{ ...sowing, bed: 0, plants: 12, strips, picks: [pick] }];
       const of = { ...plan, task: { ...plan.task, rest_d }, sowings };
       const jobs = jobsOf(of).filter(({ kind }) => kind === 'pick');
       return jobs.map((job) => `${job.plants}: ${jobText(job, of, said)}`);
