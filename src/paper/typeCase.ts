@@ -57,19 +57,21 @@ export function typeCase(files: readonly FontFile[], shelf: PackShelf): TypeCase
   };
 }
 
+/** What is known of a sign. */
+const [unknown, has, lacks] = [0, 1, 2];
+
 /** Finds the characters that the fonts of every sheet lack. Most texts have none, so each sign is looked up once. */
 function lackingIn(faces: readonly Face[]): (texts: Iterable<string>) => readonly string[] {
-  const found: boolean[] = [];
-  const lacks = (code: number): boolean => {
-    found[code] ??= !faces.some((face) => face.has(code));
-    return found[code];
-  };
+  // Nothing beyond the basic plane is printed, so single units will do.
+  const known = new Uint8Array(0x10000);
+  const lookedUp = (unit: number): number => (faces.some((face) => face.has(unit)) ? has : lacks);
   return (texts) => {
     const characters = new Set<string>();
     for (const text of texts) {
       for (let at = 0; at < text.length; at++) {
-        // Nothing beyond the basic plane is printed, so single units will do.
-        if (lacks(text.charCodeAt(at))) characters.add(text[at] ?? '');
+        const unit = text.charCodeAt(at);
+        if (known[unit] === unknown) known[unit] = lookedUp(unit);
+        if (known[unit] === lacks) characters.add(text[at] ?? '');
       }
     }
     return [...characters];

@@ -1,4 +1,4 @@
-/** The floor: `floor.ts floor COUNT FOLDER` writes the same objects without laying anything out, and loads nothing else. */
+/** The lowest floor: `floor.ts replayed COUNT FOLDER` packs the same objects once more, and loads nothing else. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pdfFile } from '../../../src/paper/pdfFile.ts';

@@ -1,7 +1,9 @@
 /**
  * Handouts of 1, 100, 1,000 and 5,000 people, a worksheet and its answers for each, as whole processes side by side:
- * ours, the floor (the same tagged objects written without any layout), and with `--peers` others that draw the same
- * words and lines, which for them are laid out already. They are fetched into a temporary folder. `--most N` ends sooner.
+ * ours, two floors, and with `--peers` others that draw the same words and lines, which for them are laid out already.
+ * Both floors write the same tagged objects without any layout: `given` from pages whose words have their places, so
+ * that glyphs, drawing commands and parts are still to be written; `replayed` from the objects themselves, which then
+ * only have to be packed. They are fetched into a temporary folder. `--most N` ends sooner.
  * All are compiled beforehand, and ours has kept the handbook and its layouts; `first` is ours with all that still to do,
  * and `plans` is ours with a plan to take home besides, whose drawing is everybody's own.
  */
@@ -38,7 +40,7 @@ const kept = 'node_modules/.cache/bedfirst';
 
 type Measured = { readonly seconds: number; readonly bytes: number; readonly memory_MB: number };
 
-const kinds = ['ours', 'plans', 'floor', ...(told.peers ? fetched() : [])];
+const kinds = ['ours', 'plans', 'given', 'replayed', ...(told.peers ? fetched() : [])];
 for (const count of [1, 100, 1_000, 5_000].filter((some) => some <= Number(told.most))) compare(count);
 rmSync(folder, { recursive: true });
 
@@ -59,7 +61,7 @@ function compare(count: number): void {
   const first = count === 1 ? ['first'] : [];
   run('prepare', count);
   const rows = [...first, ...kinds]
-    .filter((kind) => count <= mostOfPeers || kind === 'ours' || kind === 'floor')
+    .filter((kind) => count <= mostOfPeers || ['ours', 'given', 'replayed'].includes(kind))
     .flatMap((kind) => {
       const rounds: (Measured | null)[] = [];
       for (let round = 0; round < (count > 100 ? 1 : Number(told.rounds)); round += 1) {
@@ -71,6 +73,7 @@ function compare(count: number): void {
       const median = sound[Math.floor(sound.length / 2)];
       return median === undefined ? [] : [{ kind, ...median }];
     });
+  const alive = processOf('alive', count);
   const ours = rows.find(({ kind }) => kind === 'ours');
   for (const { kind, seconds, bytes, memory_MB } of rows) {
     const ratio = (seconds / (ours?.seconds ?? 1)).toFixed(2).padStart(6);
@@ -79,20 +82,26 @@ function compare(count: number): void {
       `  ${kind.padEnd(10)} ${seconds.toFixed(2).padStart(7)} s  ${ratio} × ours  ${String(memory_MB).padStart(5)} MB  ${String(perPage).padStart(6)} bytes a page\n`,
     );
   }
+  const { alive_MB } = JSON.parse(alive.stdout || '{}') as { readonly alive_MB?: number };
+  process.stdout.write(`  of ours, ${alive_MB ?? '?'} MB are still needed when the last page is written\n`);
+}
+
+function processOf(kind: string, count: number) {
+  const source = `test/bench/handouts/${fileOf(kind)}.ts`;
+  return spawnSync(
+    'node',
+    [...(fileOf(kind) === 'peer' ? [] : small), start, source, kind, String(count), folder],
+    {
+      encoding: 'utf8',
+      ...(kind === 'prepare' ? {} : { timeout: mostSeconds * 1000, killSignal: 'SIGKILL' as const }),
+    },
+  );
 }
 
 function run(kind: string, count: number): Measured | null {
   if (kind === 'first') rmSync(kept, { recursive: true, force: true });
   const started = performance.now();
-  const source = `test/bench/handouts/${fileOf(kind)}.ts`;
-  const { stdout, status, stderr, error } = spawnSync(
-    'node',
-    [...(fileOf(kind) === 'peer' ? [] : small), start, source, kind, String(count), folder],
-    {
-      encoding: 'utf8',
-      ...(kind === 'prepare' ? {} : { timeout: mostSeconds * 1000, killSignal: 'SIGKILL' }),
-    },
-  );
+  const { stdout, status, stderr, error } = processOf(kind, count);
   const seconds = (performance.now() - started) / 1000;
   if (status !== 0) {
     const stopped = error !== undefined && 'code' in error && error.code === 'ETIMEDOUT';
@@ -104,7 +113,8 @@ function run(kind: string, count: number): Measured | null {
 }
 
 /** Each loads what it needs and no more. */
-function fileOf(kind: string): 'ours' | 'floor' | 'peer' {
-  if (kind === 'floor') return 'floor';
-  return ['ours', 'first', 'plans', 'prepare'].includes(kind) ? 'ours' : 'peer';
+function fileOf(kind: string): 'ours' | 'given' | 'floor' | 'peer' {
+  if (kind === 'replayed') return 'floor';
+  if (kind === 'given') return 'given';
+  return ['ours', 'first', 'plans', 'alive', 'prepare'].includes(kind) ? 'ours' : 'peer';
 }
