@@ -1,5 +1,6 @@
 import * as harfbuzz from 'harfbuzzjs';
 import type { Direction } from './direction.ts';
+import type { Kerning } from './fonts.ts';
 import type { Weight } from './page.ts';
 import { type Inflate, sfntFromWoff } from './woff.ts';
 
@@ -9,6 +10,7 @@ export type FontFile = {
   readonly name: string;
   readonly weight: Weight;
   readonly postScriptName: string;
+  readonly kerning: Kerning;
   readonly woff: Uint8Array;
 };
 
@@ -18,6 +20,7 @@ export type Face = {
   readonly name: string;
   readonly weight: Weight;
   readonly postScriptName: string;
+  readonly kerning: Kerning;
   readonly sfnt: Uint8Array<ArrayBuffer>;
   readonly unitsPerEm: number;
   readonly has: (codePoint: number) => boolean;
@@ -43,14 +46,14 @@ export type Run = { readonly face: Face; readonly direction: Direction; readonly
  * @param index the place of the face among all faces of the press
  */
 export function faceFrom(file: FontFile, index: number, inflate?: Inflate): Face {
-  const { name, weight, postScriptName } = file;
+  const { name, weight, postScriptName, kerning } = file;
   let opened: Opened | null = null;
   const open = (): Opened => {
     opened ??= openedFrom(file, inflate);
     return opened;
   };
   return {
-    ...{ index, name, weight, postScriptName },
+    ...{ index, name, weight, postScriptName, kerning },
     get sfnt() {
       return open().sfnt;
     },

@@ -25,10 +25,14 @@ type NameOf<Pair> = Pair extends readonly [infer Family extends string, infer Pa
 /** One name for each subset of a family: the layout engine knows one font by a name and a weight. */
 export type FontName = NameOf<Subset>;
 
+/** What a letter's place hangs on: on the next letter and no other, or on whatever stands around it. */
+export type Kerning = 'pairs' | 'all around';
+
 export type FontSource = {
   readonly name: FontName;
   readonly weight: Weight;
   readonly postScriptName: string;
+  readonly kerning: Kerning;
   /** Place of the file in the installed packages. */
   readonly file: string;
 };
@@ -44,11 +48,15 @@ const postScript = {
   'open-sans': 'OpenSans',
 };
 
+/** A test looks at every pair of their letters. */
+const byPairs: readonly string[] = ['atkinson-hyperlegible-next'];
+
 export const fontSources: readonly FontSource[] = subsets.flatMap(([family, subset]) =>
   cuts.map((cut) => ({
     name: `${family}-${subset}` as FontName,
     weight: cut.weight,
     postScriptName: `${postScript[family]}-${cut.name}`,
+    kerning: byPairs.includes(family) ? 'pairs' : 'all around',
     file: `@fontsource/${family}/files/${family}-${subset}-${cut.number}-normal.woff`,
   })),
 );

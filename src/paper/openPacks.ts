@@ -53,7 +53,7 @@ function facesFrom(pack: Pack, shelf: PackShelf): Promise<Face[]> {
     const { name } = pack;
     const woff = await shelf.woff(pack, weight);
     return faceFrom(
-      { name, weight, postScriptName: packPostScriptName(pack, weight), woff },
+      { name, weight, postScriptName: packPostScriptName(pack, weight), kerning: 'all around', woff },
       index,
       shelf.inflate,
     );

@@ -2,6 +2,7 @@ import * as harfbuzz from 'harfbuzzjs';
 import type { Bidi } from './bidi.ts';
 import { type Direction, mixesDirections, paragraphDirection } from './direction.ts';
 import type { Face, Glyph, Run } from './face.ts';
+import { fromPairs, learnPairs } from './knownPairs.ts';
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 /** Latin letters, digits and signs, of which no two make one grapheme; most texts have nothing else. */
@@ -90,8 +91,17 @@ export function chooseFace(grapheme: string, faces: readonly Face[], before: Fac
 /** One for all text: the shaper's memory is freed only when a collector comes by. */
 const buffer = new harfbuzz.Buffer();
 
-/** A font has the letters of one script, so the first letter of a run tells the script of all of it. */
 export function shapeRun(face: Face, text: string, direction: Direction): readonly Glyph[] {
+  if (face.kerning !== 'pairs' || direction === 'rtl' || !isPlain(text)) return shaped(face, text, direction);
+  const known = fromPairs(face, text);
+  if (known !== null) return known;
+  const glyphs = shaped(face, text, direction);
+  learnPairs(face, text, glyphs);
+  return glyphs;
+}
+
+/** A font has the letters of one script, so the first letter of a run tells the script of all of it. */
+export function shaped(face: Face, text: string, direction: Direction): readonly Glyph[] {
   buffer.reset();
   buffer.addText(text);
   buffer.setDirection(direction === 'rtl' ? harfbuzz.Direction.RTL : harfbuzz.Direction.LTR);

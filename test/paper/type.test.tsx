@@ -4,9 +4,10 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { CoverError } from '../../src/paper/cover.ts';
 import type { Run } from '../../src/paper/face.ts';
 import { type Engine, layOut } from '../../src/paper/layOut.ts';
+import { fromPairs } from '../../src/paper/knownPairs.ts';
 import { lettersOf } from '../../src/paper/letters.ts';
 import { nodeParts, type Parts } from '../../src/paper/node.ts';
-import { graphemesOf } from '../../src/paper/shape.ts';
+import { graphemesOf, isPlain, shapeRun, shaped } from '../../src/paper/shape.ts';
 import { subsetFont } from '../../src/paper/subset.ts';
 import { typeFrom } from '../../src/paper/type.ts';
 import { tablesOf } from '../../src/paper/woff.ts';
@@ -52,6 +53,29 @@ describe('the type case', () => {
     expect(() =>
       parts.types.type.mustCover([...texts, 'H₂O NO₃ ≤ ≥ ≈ √2 ∞ ≠', '\u00a0\u2009\u202f']),
     ).not.toThrow();
+  });
+
+  it('puts words together from pairs of letters as the shaper sets them', () => {
+    const faces = parts.types.type.faces.filter(({ kerning }) => kerning === 'pairs');
+    expect(faces).toHaveLength(4);
+    for (const face of faces) {
+      const all = Array.from({ length: 0x24f }, (_, code) => String.fromCharCode(code));
+      const signs = all.filter((sign) => isPlain(sign) && face.has(sign.charCodeAt(0)));
+      const letters = signs.filter((sign) => /[ -~]/.test(sign));
+      // Every pair is learned once, and so no word is asked of the shaper any more.
+      for (const one of signs) for (const next of signs) shapeRun(face, one + next, 'ltr');
+      const sign = fc.oneof(
+        fc.constantFrom(...signs),
+        fc.constantFrom(...(letters.length ? letters : signs)),
+      );
+      const words = fc.array(sign, { minLength: 1, maxLength: 12 }).map((some) => some.join(''));
+      fc.assert(
+        fc.property(words, (text) => {
+          expect(fromPairs(face, text)).toEqual(shaped(face, text, 'ltr'));
+        }),
+        { numRuns: 2_000 },
+      );
+    }
   });
 
   it('takes each letter from the first font that has it, and a space from the font before it', () => {
