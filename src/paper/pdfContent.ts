@@ -27,7 +27,12 @@ type Sheet = {
 };
 
 /** Draws a page in the order it is painted, each item marked as part of the document or as an artifact. */
-export function pageContent(page: Page, tagged: TaggedPage, { type, fonts }: Case): Content {
+export function pageContent(page: Page, tagged: TaggedPage, own: Case): Content {
+  return itemsContent(withGaps(page, tagged), tagged, own);
+}
+
+/** The same where words have the spaces that a reader needs already. */
+export function itemsContent(page: Page, tagged: TaggedPage, { type, fonts }: Case): Content {
   const sheet: Sheet = {
     height_pt: page.height_pt,
     type,
@@ -38,7 +43,7 @@ export function pageContent(page: Page, tagged: TaggedPage, { type, fonts }: Cas
     mark: null,
     state: new Map(),
   };
-  for (const [at, item] of withGaps(page, tagged).items.entries()) {
+  for (const [at, item] of page.items.entries()) {
     const mark = tagged.marks[at] ?? null;
     openMark(sheet, mark === null ? '/Artifact BMC' : `/${tagged.owners[mark]?.role} <</MCID ${mark}>> BDC`);
     drawItem(sheet, item);

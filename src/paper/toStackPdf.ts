@@ -7,7 +7,7 @@ import { PDFContext, PDFHexString, PDFStream } from 'pdf-lib';
 import { checksum } from './md5.ts';
 import type { Item } from './page.ts';
 import { writeInfo, writeMetadata } from './pdfAbout.ts';
-import { type Content, pageContent } from './pdfContent.ts';
+import { type Content, itemsContent } from './pdfContent.ts';
 import { type PdfFile, pdfFile } from './pdfFile.ts';
 import { pdfFonts } from './pdfFonts.ts';
 import type { Print } from './print.ts';
@@ -133,7 +133,7 @@ function masterOf(stencil: Stencil, desk: Desk): Master {
   const kept = spacedItems.map(({ node }, at) => tags.marks[at] === null || !tags.markOfSlot.has(node));
   const items = spacedItems.filter((_, at) => kept[at]);
   const marks = tags.marks.filter((_, at) => kept[at]);
-  const content = pageContent(
+  const content = itemsContent(
     { ...page, items },
     { tags: [], faults: [], owners: tags.owners, marks },
     { type: types.typeOf(page), fonts },
@@ -155,7 +155,7 @@ function ownContent({ stencil, items: own, type }: Filled, { tags, spaced }: Mas
     return { ...one, text: `${one.text.trimEnd()} ` };
   });
   const marks = items.map(({ node }) => tags.markOfSlot.get(node) ?? null);
-  const content = pageContent(
+  const content = itemsContent(
     { ...stencil.page, items },
     { tags: [], faults: [], owners: tags.owners, marks },
     { type, fonts: desk.fonts },
