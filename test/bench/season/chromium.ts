@@ -1,13 +1,16 @@
 /**
  * One round in Chromium: the crops page is opened with the season kept on the device, and every change of what it shows is
  * noted, from opening it to the last plan. It is opened as people open a page, in a browser that runs already: a new
- * window is busy with its own bars and menus for most of a second, and is waited for. Of the page nothing is warm.
+ * window is busy with its own bars and menus for most of a second, and is waited for. Of the page nothing is warm: it was
+ * never opened here, and neither its files nor what the browser makes of them are kept.
  */
 import { readFile } from 'node:fs/promises';
 import { setTimeout as pause } from 'node:timers/promises';
 import type { Browser, Page } from 'playwright-core';
 import { readContent } from '../../../src/schemas/readContent.ts';
 import { say } from '../../../src/wording/catalogue.ts';
+import type { ReadTurnover } from '../../../src/schemas/content.ts';
+import { draftOf } from '../../../src/forms/season/seasonDraft.ts';
 import { openBrowser, serve } from '../../browser.ts';
 import type { Measured } from './measured.ts';
 
@@ -22,40 +25,44 @@ if (site === undefined) throw new Error('the folder of the site is missing');
 const browser = await openBrowser();
 try {
   const served = await serve(site);
-  process.stdout.write(`${JSON.stringify(await measured(`${served.origin}/crops/`, season.task.name))}\n`);
+  process.stdout.write(`${JSON.stringify(await measured(served.origin, season))}\n`);
   await served.close();
 } finally {
   await browser.close();
 }
 
-async function measured(url: string, name: string): Promise<Measured> {
+async function measured(origin: string, of: ReadTurnover): Promise<Measured> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
-  const first = await context.newPage();
-  await first.goto(url);
-  await first.getByRole('button', { name }).click();
-  await first.getByRole('button', { name: say(catalogue, 'crops.act.stop') }).click();
-  await first.evaluate(forgetPlan);
-  await first.close();
+  const other = await context.newPage();
+  await other.goto(origin);
+  await other.evaluate(keepTyped, JSON.stringify(draftOf(of.raw)));
+  await other.close();
   const page = await context.newPage();
   await page.addInitScript(noteChanges);
   await still(browser);
   const before = await renderers(browser);
-  await page.goto(url);
+  await page.goto(`${origin}/crops/`);
   await whole(page);
   const seen = await page.evaluate(() => (window as unknown as { seen: Seen[] }).seen);
   const after = await renderers(browser);
   return { ...read(seen), cpu_s: after.cpu_s - before.cpu_s, peak_MB: after.peak_MB };
 }
 
-/** In the page: what was typed stays, but a plan that is kept would only be shown. */
-function forgetPlan(): Promise<void> {
+/** In another page: the season as somebody typed it here before, and no plan of it. */
+function keepTyped(draft: string): Promise<void> {
   return new Promise((done, refuse) => {
-    const opening = indexedDB.open('bedfirst-season');
+    const opening = indexedDB.open('bedfirst-season', 2);
     opening.onerror = () => refuse(opening.error);
+    opening.onupgradeneeded = () => {
+      for (const name of ['season', 'plan']) opening.result.createObjectStore(name);
+    };
     opening.onsuccess = () => {
-      const change = opening.result.transaction('plan', 'readwrite');
-      change.objectStore('plan').clear();
-      change.oncomplete = () => done();
+      const change = opening.result.transaction('season', 'readwrite');
+      change.objectStore('season').put(JSON.parse(draft), 'kept');
+      change.oncomplete = () => {
+        opening.result.close();
+        done();
+      };
       change.onerror = () => refuse(change.error);
     };
   });
