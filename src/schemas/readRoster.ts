@@ -5,6 +5,7 @@ import { isNoText } from './noText.ts';
 import { inOrder } from './problemOrder.ts';
 import { type RosterColumn, type RosterTable, rosterTable, type TableRow } from './rosterTable.ts';
 import { rosterText } from './rosterText.ts';
+import { isFormula } from './spreadsheetFormula.ts';
 
 /** One person, as the roster tells of them. */
 export type RosterRow = {
@@ -132,13 +133,10 @@ export function alike(text: string): string {
     .replace(/[^\S\n]+/g, ' ');
 }
 
-/** "=1+1", "-2+3", "+SUM(A1)", "+A1": spreadsheet programs take a sign before a number, a cell or a function for a sum. */
-const sum = /^[=@]|^[+-]\s*(?:[\d(=@]|[A-Z.]+\(|\$?[A-Z]{1,3}\$?\d)/;
-
 /** What no cell may hold: a sum of the spreadsheet program, a character that cannot be printed, more than a line. */
 function textProblems(text: string): readonly Omit<Problem, 'place'>[] {
   const problems: Omit<Problem, 'place'>[] = [];
-  if (sum.test(text)) problems.push({ code: 'rosterFormula', given: text });
+  if (isFormula(text)) problems.push({ code: 'rosterFormula', given: text });
   const control = /[\p{Cc}\p{Cs}\ufffe\uffff]/u.exec(text.replace(/[\r\n\t]/g, ' '))?.[0];
   if (control !== undefined) {
     const code = (control.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
