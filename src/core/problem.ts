@@ -138,6 +138,7 @@ export const problemCodes = [
   'containersWord',
   'containersUnit',
   'containersNumber',
+  'containersTwoNumbers',
   'containersMeasures',
   'containersRole',
   'containersName',

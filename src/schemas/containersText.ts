@@ -5,8 +5,10 @@
 import type { Problem } from '../core/problem.ts';
 import { checkContainer } from './checkContainer.ts';
 import { type ContainerFile, containerFile } from './container.ts';
+import { lengthRange_mm } from './fields.ts';
 import { readBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
+import { valuesOf } from './writtenNumber.ts';
 
 /** Tank and bed, by their inside measures. */
 export type WrittenContainers = { readonly tank: ContainerFile; readonly bed: ContainerFile };
@@ -109,7 +111,11 @@ function inUnit(lengths_mm: readonly number[], unit: Tape): string {
 
 /** Whether what is written is read again as it was. */
 function isExact(lengths_mm: readonly number[], unit: Tape): boolean {
-  return lengths_mm.every((length_mm) => tidy(of(length_mm, unit) * perUnit_mm[unit]) === length_mm);
+  const factor = perUnit_mm[unit];
+  return lengths_mm.every((length_mm) => {
+    const [value = 0, ...others] = likely(valuesOf(String(of(length_mm, unit))), factor);
+    return others.length === 0 && tidy(value * factor) === length_mm;
+  });
 }
 
 function of(length_mm: number, unit: Tape): number {
@@ -145,16 +151,26 @@ function readPart(text: string): Part {
   const unknown = read[factors.indexOf(undefined)];
   if (unknown !== undefined)
     return wrong({ code: 'containersUnit', other: unknown.unit, allowed: unitWords });
-  if (read.some(({ number }) => !/^\d+([.,]\d+)?$/.test(number)))
-    return wrong({ code: 'containersNumber', other: measures });
+  const values = read.map(({ number }, at) => likely(valuesOf(number), factors[at] ?? 1));
+  const unclear = values.findIndex(({ length }) => length !== 1);
+  if (unclear >= 0) return wrong(whyUnclear(read[unclear]?.number ?? '', values[unclear] ?? []));
   const wanted = shapes[shape];
   if (read.length !== wanted.length)
     return wrong({ code: 'containersMeasures', other: shape, min: wanted.length, max: read.length });
-  const lengths = wanted.map((key, at) => {
-    const length_mm = Number(read[at]?.number.replace(',', '.')) * (factors[at] ?? 1);
-    return [key, tidy(length_mm)];
-  });
+  const lengths = wanted.map((key, at) => [key, tidy((values[at]?.[0] ?? 0) * (factors[at] ?? 1))]);
   return { role: is, container: { shape: shapeOf[shape], ...Object.fromEntries(lengths) } as ContainerFile };
+}
+
+/** Of two values the one that a container can have: 1.200 in millimetres is 1200, and in metres it is 1.2. */
+function likely(values: readonly number[], unit_mm: number): readonly number[] {
+  const { least, most } = lengthRange_mm;
+  const possible = values.filter((value) => least <= value * unit_mm && value * unit_mm <= most);
+  return possible.length === 0 ? values.slice(0, 1) : possible;
+}
+
+function whyUnclear(number: string, values: readonly number[]): Pick<Problem, 'code' | 'other' | 'allowed'> {
+  if (values.length === 0) return { code: 'containersNumber', other: number };
+  return { code: 'containersTwoNumbers', other: number, allowed: values.map(String) };
 }
 
 function numberAndUnit(text: string): { readonly number: string; readonly unit: string } {

@@ -12,9 +12,12 @@ export function number(min: number, max: number, unit: string) {
   return z.number().min(min).max(max).meta({ unit });
 }
 
-/** A length measured with a tape or a folding rule, from a finger's breadth to the length of a shed. */
+/** From a finger's breadth to the length of a shed. */
+export const lengthRange_mm = { least: 10, most: 20_000 } as const;
+
+/** A length measured with a tape or a folding rule. */
 export function length() {
-  return number(10, 20_000, 'mm');
+  return number(lengthRange_mm.least, lengthRange_mm.most, 'mm');
 }
 
 /** A height, which may be nothing at all. */

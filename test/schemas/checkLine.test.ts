@@ -45,6 +45,9 @@ test('containers are written in the unit in which somebody measured them', () =>
     'tank box 47.2 x 39.4 x 39.4 in + bed box 47.25 x 39.5 x 12 in',
     'tank drum 58 x 88 cm + bed lying drum 58.5 x 88 x 29 cm',
     'tank box 40 x 30 x 30 in + bed bucket 60 x 50 x 40 cm',
+    'tank box 40.125 x 30 x 30 in + bed box 40.125 x 30 x 12.5 in',
+    // 1.234 cm could be 1234.
+    'tank box 12.34 x 60 x 50 mm + bed box 10 x 6 x 3 cm',
   ]) {
     const read = readOf(cell);
     expect('containers' in read && writeContainers(read.containers)).toBe(cell);

@@ -108,6 +108,32 @@ describe('a sound roster', () => {
       expect(tank(`tank box ${long.repeat(440 / long.length)}!`), long).toBe('containersForm');
   });
 
+  test('takes a mark for thousands as one where no container has the decimals', () => {
+    const lengthOf = (measures: string, unit: string) => {
+      const cell = `tank box ${measures} x 2 x 2 ${unit} + bed box 1 x 1 x 1 m`;
+      const { rows, problems } = read(`name;containers\nAda;${cell}\n`);
+      const { containers } = rows[0] ?? {};
+      const tank = containers && 'containers' in containers ? containers.containers.tank : null;
+      return tank?.shape === 'box' ? tank.length_mm : (problems[0]?.allowed ?? problems[0]?.code);
+    };
+    for (const written of ['1.200', '1,200', '1200', '1200.0', '1.200,0', '1,200.0'])
+      expect(lengthOf(written, 'mm'), written).toBe(1200);
+    // What is 1.2 or 1200 long: the other is smaller than a finger, or longer than a shed.
+    for (const written of ['1.200', '1,200', '1,2', '1.20']) {
+      expect(lengthOf(written, 'm'), written).toBe(1200);
+      expect(lengthOf(written, 'ft'), written).toBe(365.76);
+    }
+    expect(lengthOf('120.500', 'cm')).toBe(1205);
+    expect(lengthOf('47,125', 'in')).toBe(1196.975);
+    expect(lengthOf('0.500', 'm')).toBe(500);
+    expect(lengthOf('1.200,5', 'mm')).toBe(1200.5);
+    // A bed for cress and one for a whole hall.
+    expect(lengthOf('1.200', 'cm')).toEqual(['1.2', '1200']);
+    expect(lengthOf('12,500', 'mm')).toEqual(['12.5', '12500']);
+    for (const wrong of ['1.2.5', '1.2000.500', '1,200,5', '1.200.5', '0.500.000', '1,,2'])
+      expect(lengthOf(wrong, 'mm'), wrong).toBe('containersNumber');
+  });
+
   test('takes a system by its name, and shapes of every word', () => {
     const of = (cell: string) => read(`name;containers\nAda;${cell}\n`).rows[0]?.containers;
     expect(of('drum-corner')).toEqual({ system: 'drum-corner' });
@@ -138,7 +164,7 @@ describe('a roster with mistakes', () => {
       'Dov;;;;tank box 100 x 60 cm',
       'Eli;;;;tank box 100 x 60 x 50 cm',
       'Fia;;;;drum-cornr',
-      'Gus;;;;tank box 1.200,5 x 60 x 50 mm + bed box 1 x 1 x 1 m',
+      'Gus;;;;tank box 1.20.5 x 60 x 50 mm + bed box 1.200 x 1 x 1 cm',
       'Hana;;;;;beyond',
       'I\u0007vo;;;;',
     ].join('\n');
@@ -154,7 +180,8 @@ describe('a roster with mistakes', () => {
         "7:5: "tank box 100 x 60 cm" has 2 measures, but a box has 3. Measure inside, the height last.",
         "8:5: "tank box 100 x 60 x 50 cm" has 0 times a bed, but must have one. Write it like: tank box 120 x 60 x 50 cm + bed box 100 x 60 x 30 cm.",
         "9:5: got "drum-cornr", but there is no such system. Did you mean "drum-corner"? The systems there are drum-corner and room-seven-totes. Or write containers like: tank box 120 x 60 x 50 cm + bed box 100 x 60 x 30 cm.",
-        "10:5: "tank box 1.200,5 x 60 x 50 mm" holds a number that can be read in two ways. Write numbers like 58.5 or 58,5, without marks for thousands.",
+        "10:5: "tank box 1.20.5 x 60 x 50 mm": 1.20.5 is no number. Write numbers like 58.5 or 58,5, without marks for thousands.",
+        "10:5: "bed box 1.200 x 1 x 1 cm": 1.200 can stand for 1.2 or 1200. Write the one that you mean, without marks for thousands.",
         "11:6: "beyond" stands in a column without a name. Put it into quotation marks with the cell before it, or take it out.",
         "12:1: the text holds the character "U+0007", which cannot be printed. Delete it and type the words anew.",
       ]
