@@ -11,7 +11,7 @@ const call = /^[-+@][A-Z][A-Z\d.]*\(/;
 /** "-2+3", "+A1*2": nothing but cells and numbers, with a sign before each. */
 const sum = new RegExp(String.raw`^[-+@]${operand}(?:\s*[-+*/^&]\s*${operand})+$`);
 /** "-A1". */
-const reference = new RegExp(String.raw`^[-+@]${cell}(?::${cell})?$`);
+const reference = new RegExp(`^[-+@]${cell}(?::${cell})?$`);
 /** "+cmd|'/C calc'!A0": another program, called from a cell. */
 const program = /^[-+@]\w+\|.*!/;
 /** "+49-555-0143": as many figures as a call takes, none of which is added up. */

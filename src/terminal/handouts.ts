@@ -45,13 +45,15 @@ async function run(): Promise<number> {
     without: ['turnovers'],
   });
   if (problems.length > 0) return refuse(problems.map((one) => problemLine(one, content.wording['en'])));
-  const [id = ''] = positionals;
+  // A list with blanks in it reaches us as several words, unless it stood in quotation marks.
+  const [id = '', ...further] = positionals;
+  const rows = [told.rows, ...further].join(' ');
   const of = content.workshops.find((one) => one.id === id);
   const known = content.workshops.map((one) => one.id).join(', ');
   if (of === undefined) return refuse([`There is no workshop "${id}". The workshops are: ${known}.`]);
   const part = told.answers ? 'answers' : 'each';
   if (!partsOf(of.raw.sheets, 'none').includes(part)) return refuse([noPages[part](of.file)]);
-  return printed(of, content, { ...told, part, layouts: kept.layouts });
+  return printed(of, content, { ...told, rows, part, layouts: kept.layouts });
 }
 
 const noPages = {

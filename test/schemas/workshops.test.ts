@@ -85,5 +85,8 @@ describe('a workshop', () => {
 test('rows are read as people write them', () => {
   expect(rowsIn('', 3)).toEqual([0, 1, 2]);
   expect(rowsIn(' 3, 1-2 ', 3)).toEqual([2, 0, 1]);
-  for (const wrong of ['0', '4', '2-1', 'a', '1,,2', '1-']) expect(rowsIn(wrong, 3), wrong).toBeNull();
+  for (const written of ['2,4-6', '2;4–6', '2 4-6', ' 2 , 4 - 6 ', '2; 4 — 6', '2\u00a04−6', '2\n4\t5 6'])
+    expect(rowsIn(written, 9), written).toEqual([1, 3, 4, 5]);
+  for (const wrong of ['0', '4', '2-1', 'a', '1,,2', '1;,2', '1-', '-1', '1--2', '1-2-3', ',1', '1.2'])
+    expect(rowsIn(wrong, 3), wrong).toBeNull();
 });
