@@ -72,7 +72,9 @@ describe('a class in the browser', () => {
     const told = page.getByRole('alert');
     await told.waitFor();
     // By line, whether it is a letter that no font has or a sum.
-    expect(await told.textContent()).toMatch(/2:1.*U\+1F41F.*4:1.*5:2/s);
+    expect(await told.textContent()).toMatch(
+      /class\.csv:2:1: .*U\+1F41F.*class\.csv:4:1: .*class\.csv:5:2: /s,
+    );
     expect(await page.getByRole('button', { name: 'The stack, as PDF' }).isDisabled()).toBe(true);
     await page.getByLabel('Rows with a mistake').selectOption('skip');
     await page.getByText('1 person in class.csv').waitFor();

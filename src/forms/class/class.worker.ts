@@ -1,20 +1,18 @@
 /** Works beside the class page: reads the roster, and prints its handouts. */
 import { classFacts, handoutFacts } from '../../core/plan/handoutFacts.ts';
 import { browserPress } from '../../paper/browser.ts';
-import { inOrder } from '../../schemas/problemOrder.ts';
 import { rowsIn } from '../../schemas/rowsIn.ts';
 import { type ReadWorkshop, toWorkshop } from '../../schemas/workshops.ts';
 import { type ClassDesk, classDesk } from '../../sheets/handouts/classDesk.ts';
 import { printablePeople } from '../../sheets/handouts/printablePeople.ts';
 import { partFiles, partPrint } from '../../sheets/handouts/workshopPrint.ts';
 import type { Press } from '../../paper/press.ts';
-import type { Problem } from '../../core/problem.ts';
-import { type Catalogue, say } from '../../wording/catalogue.ts';
-import { problemLine, problemSentence } from '../../wording/problem.ts';
+import { say } from '../../wording/catalogue.ts';
 import { loaded } from '../loaded.ts';
 import { type Trouble, troubleOf } from '../troubles.ts';
 import type { ClassAsk, ClassContent, ClassTold } from './classMessages.ts';
 import { type HeadStart, headStart } from './headStart.ts';
+import { rosterLines } from './rosterLines.ts';
 
 const thePress = loaded(browserPress);
 let content: ClassContent | undefined;
@@ -72,7 +70,7 @@ function drop(): void {
 }
 
 /** The workshop with everybody who can be printed; and what is wrong, also where it is only left out. */
-async function read({ raw, roster, rows }: ClassAsk): Promise<Read> {
+async function read({ raw, roster, rosterName, rows }: ClassAsk): Promise<Read> {
   const { facts, catalogue } = started();
   const { workshop, people, roster: place, problems } = await toWorkshop(raw, '', facts, async () => roster);
   const all = [...problems, ...(workshop?.skipped ?? [])];
@@ -88,12 +86,8 @@ async function read({ raw, roster, rows }: ClassAsk): Promise<Read> {
   return {
     workshop: workshop === null || isBroken ? null : { ...workshop, people: fine },
     troubles: [...troubles, ...wrongRows(rows, workshop === null ? null : fine.length)],
-    wrong: inOrder([...ofRoster, ...wrong]).map((one) => said(one, catalogue)),
+    wrong: rosterLines([...ofRoster, ...wrong], rosterName, catalogue),
   };
-}
-
-function said(problem: Problem, catalogue: Catalogue): string {
-  return problem.at ? problemLine(problem, catalogue) : problemSentence(problem, catalogue);
 }
 
 /** Rows that nobody has, where it is known how many there are. */

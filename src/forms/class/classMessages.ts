@@ -19,6 +19,8 @@ export type ClassAsk = {
   readonly raw: unknown;
   /** Its bytes; only their number where there are too many; null as long as none was chosen. */
   readonly roster: Uint8Array<ArrayBuffer> | number | null;
+  /** What its file is called, for what is wrong with it. */
+  readonly rosterName: string;
   readonly rows: string;
   readonly part: WorkshopPart;
   readonly day: string;

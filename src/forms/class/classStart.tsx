@@ -58,7 +58,8 @@ async function start(into: HTMLElement): Promise<void> {
   function ask(kind: ClassAsk['kind'], part: WorkshopPart): void {
     turn += 1;
     const rows = textAt(draft, ['rows']);
-    const of = { kind, turn, part, rows, raw: rawOf(draft), roster: roster?.bytes ?? null, day: today() };
+    const chosen = { roster: roster?.bytes ?? null, rosterName: roster?.name ?? '' };
+    const of = { kind, turn, part, rows, raw: rawOf(draft), ...chosen, day: today() };
     worker.postMessage(of satisfies ClassAsk);
   }
 
