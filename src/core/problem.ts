@@ -116,7 +116,6 @@ export const problemCodes = [
   'placesForm',
   'placesOther',
   'rotaLong',
-  'rotaTeams',
   'sheetsEmpty',
   // a roster
   'rosterNoText',

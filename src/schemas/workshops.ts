@@ -93,9 +93,7 @@ function withPeople(raw: WorkshopFile, read: Roster, { file, roster, facts }: Ar
   if (people.length === 0 && ofRows.length === 0)
     ofRows.push({ code: 'rosterNobody', place: [], at: { file: roster, line: 1, column: 1 } });
   const skips = raw.badRows === 'skip' && read.whole === 'sound' && people.length > 0;
-  const ofRota = rotaTeams(raw, skips ? people : read.all);
-  if (ofRota.length > 0 || (ofRows.length > 0 && !skips))
-    return { workshop: null, people, roster: place, problems: [...ofRota, ...ofRows] };
+  if (ofRows.length > 0 && !skips) return { workshop: null, people, roster: place, problems: ofRows };
   const example = facts.systems.find(({ id }) => id === raw.example)?.system;
   if (example === undefined) throw new RangeError(`no system ${raw.example}`);
   const named = { name: example.name, system: example };
@@ -122,15 +120,6 @@ function references(raw: WorkshopFile, { systems, media, starts }: PeopleFacts):
 
 /** Contents of nothing, or a rota of which no day is told. */
 const sheetsEmpty: Problem = { code: 'sheetsEmpty', place: ['sheets'] };
-
-/** A rota goes from team to team. */
-function rotaTeams(
-  { sheets, rota }: WorkshopFile,
-  rows: readonly { readonly team: string }[],
-): readonly Problem[] {
-  const isWanted = rota !== undefined && sheets.includes('rota') && rows.length > 0;
-  return isWanted && rows.every(({ team }) => team === '') ? [{ code: 'rotaTeams', place: ['rota'] }] : [];
-}
 
 function unknown(key: string, given: string, allowed: readonly string[]): Problem {
   const meant = nearest(given, allowed);

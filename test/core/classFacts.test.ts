@@ -83,6 +83,17 @@ describe('the times of a class', () => {
   });
 });
 
+test('whoever has no team has turns of the care, too', () => {
+  const rota = { from: '2031-05-12', to: '2031-05-16', away: [], weekends: 'keeper' } as const;
+  const of = (people: number, teams: number, alone: number) =>
+    classFacts({ ...wish, people, teams, alone, rota }).rota.map(({ team }) => team);
+  expect(of(9, 3, 0)).toEqual([0, 1, 2, 0, 1]);
+  expect(of(11, 3, 2)).toEqual([0, 1, 2, 3, 0]);
+  // Three twos.
+  expect(of(6, 0, 6)).toEqual([0, 1, 2, 0, 1]);
+  expect(of(0, 0, 0)).toEqual([]);
+});
+
 describe('a part of a workshop', () => {
   test('is printed where one of its sheets is wanted', () => {
     const all = ['contents', 'facilitator', 'rota', 'worksheet', 'key', 'plan'];

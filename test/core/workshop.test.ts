@@ -8,7 +8,7 @@ import { inDecimetres } from '../../src/core/workshop/decimetres.ts';
 import { exercises, levels } from '../../src/core/workshop/exercise.ts';
 import { firstLevels } from '../../src/core/workshop/firstLevels.ts';
 import { programme } from '../../src/core/workshop/programme.ts';
-import { careRota } from '../../src/core/workshop/rota.ts';
+import { careRota, turnsWithoutTeam } from '../../src/core/workshop/rota.ts';
 import { checkPair, readSheetNumber, sheetNumber } from '../../src/core/workshop/sheetNumber.ts';
 import { shuffled } from '../../src/core/workshop/shuffle.ts';
 import { toSystem } from '../../src/schemas/toSystem.ts';
@@ -193,6 +193,26 @@ describe('a care rota', () => {
     }
     // Saturday 24 May to Sunday 1 June.
     expect(careRota(wish).longestGap_d).toBe(9);
+  });
+
+  test('has those without a team come together, two at least, about as many as in a team', () => {
+    const count = fc.nat({ max: 300 });
+    fc.assert(
+      fc.property(count, count, fc.nat({ max: 40 }), (alone, inTeams, some) => {
+        const teams = Math.min(some, inTeams);
+        const turns = turnsWithoutTeam(alone, inTeams, teams);
+        expect(turns.reduce((sum, one) => sum + one, 0)).toBe(alone);
+        if (alone < 2) return;
+        expect(Math.min(...turns)).toBeGreaterThanOrEqual(2);
+        expect(Math.max(...turns) - Math.min(...turns)).toBeLessThanOrEqual(1);
+        const usual = teams === 0 ? 2 : inTeams / teams;
+        // Of few people nobody can be left over for two.
+        expect(Math.max(...turns)).toBeLessThanOrEqual(Math.max(3, Math.round(usual)));
+      }),
+    );
+    expect(turnsWithoutTeam(1, 9, 3)).toEqual([1]);
+    expect(turnsWithoutTeam(4, 24, 8)).toEqual([2, 2]);
+    expect(turnsWithoutTeam(3, 6, 6)).toEqual([3]);
   });
 
   test('sends teams on weekends where they come then', () => {

@@ -5,6 +5,7 @@ import type { Words } from '../../src/paper/page.ts';
 import { partsOf, workshopParts } from '../../src/core/workshop/parts.ts';
 import { type WorkshopSheet, workshopSheets } from '../../src/schemas/workshopFile.ts';
 import { toWorkshop } from '../../src/schemas/workshops.ts';
+import { printable } from '../../src/print/printWorkshop.ts';
 import { classDesk } from '../../src/sheets/handouts/classDesk.ts';
 import { workshopPrint } from '../../src/sheets/handouts/workshopPrint.ts';
 import { readPdf } from '../paper/readPdf.ts';
@@ -175,9 +176,30 @@ describe('the rota', () => {
     for (const page of pages) expect(page).toContain('Every day: count the fish');
     const [first = ''] = pages;
     // 13 May 2031 is a Tuesday.
-    for (const day of ['Tue 13 May 2031 Heron', 'Wed 14 May 2031 Otter', 'Thu 15 May 2031 Heron'])
-      expect(first).toContain(day);
+    const days = ['Tue 13 May 2031 Heron', 'Wed 14 May 2031 Otter', 'Thu 15 May 2031 Eli Harrow'];
+    for (const day of [...days, 'Fri 16 May 2031 Heron']) expect(first).toContain(day);
+    expect(first).toContain('takes somebody along');
     expect(first).toContain('Sat 17 May 2031 keeper (weekend)');
+  });
+
+  test('has those without a team come together, and goes on when every team has a name without letters', async () => {
+    const alone = ['Ada Quist;', 'Bo Farrow;', 'Cleo Marsh;', 'Dov Ember;', 'Eli Harrow;'];
+    const days = [
+      'Tue 13 May 2031 Ada Quist, Bo Farrow, Cleo Marsh',
+      'Wed 14 May 2031 Dov Ember, Eli Harrow',
+    ];
+    const [first = ''] = await sheetText('rota', {}, ['name;team', ...alone].join('\n'));
+    for (const day of [...days, 'Thu 15 May 2031 Ada Quist']) expect(first).toContain(day);
+    expect(first).not.toContain('takes somebody along');
+    const rows = ['name;team', 'Fia Holm;🐟', ...alone, 'Gus Arden;🐟'].join('\n');
+    const { people, skipped } = await printable(await workshopOf({ badRows: 'skip' }, rows), words, press);
+    expect(skipped.map(({ code, at }) => [code, at?.line])).toEqual([
+      ['rosterUncovered', 2],
+      ['rosterUncovered', 8],
+    ]);
+    const desk = classDesk({ ...(await workshopOf({}, rows)), people }, job, press);
+    expect((await desk.ofClass()).map(({ sheet }) => sheet.id)).toContain('rota');
+    expect(desk.input.turns).toEqual(['Ada Quist, Bo Farrow, Cleo Marsh', 'Dov Ember, Eli Harrow']);
   });
 
   test('warns of days in a row on which nobody comes, from three on', async () => {

@@ -8,7 +8,7 @@ import { type Asked, askedSteps } from '../workshop/askedSteps.ts';
 import type { Level } from '../workshop/exercise.ts';
 import { type Material, materials } from '../workshop/materials.ts';
 import { clockAt, type Part, programme } from '../workshop/programme.ts';
-import { careRota, type RotaDay, type RotaWish } from '../workshop/rota.ts';
+import { careRota, type RotaDay, type RotaWish, turnsWithoutTeam } from '../workshop/rota.ts';
 
 export type HandoutFacts = {
   readonly system: System;
@@ -75,25 +75,30 @@ export type ClassFacts = {
   /** The parts of the session, each with the time of day at which it begins. */
   readonly times: readonly (Part & { readonly at: string })[];
   readonly materials: readonly Material[];
+  /** Teams come first, then those without one. */
   readonly rota: readonly RotaDay[];
+  /** How many of those without a team come together, for each turn of theirs. */
+  readonly together: readonly number[];
   /** Most days in a row without the class. */
   readonly longestGap_d: number;
 };
 
 /**
  * Times, materials and care rota of a class.
- * The programme from its beginning on; materials by people and teams; teams in turn.
+ * The programme from its beginning on; materials by people and teams; teams in turn, then those without one.
  * @param wish level, times, how many people, teams and people in none, and the rota's days
- * @returns no rota without teams
+ * @returns no rota without people
  * @valid what programme, materials and careRota say
  * @source commonPractice
  */
 export function classFacts(wish: ClassWish): ClassFacts {
   const { level, starts, length_min, people, teams, alone } = wish;
   const times = programme(level, length_min).map((part) => ({ ...part, at: clockAt(starts, part.from_min) }));
-  const rota = wish.rota === null || teams === 0 ? null : careRota({ ...wish.rota, teams });
+  const together = turnsWithoutTeam(alone, people - alone, teams);
+  const turns = teams + together.length;
+  const rota = wish.rota === null || turns === 0 ? null : careRota({ ...wish.rota, teams: turns });
   return {
     ...{ times, materials: materials(level, people, teams + alone) },
-    ...{ rota: rota?.days ?? [], longestGap_d: rota?.longestGap_d ?? 0 },
+    ...{ rota: rota?.days ?? [], together, longestGap_d: rota?.longestGap_d ?? 0 },
   };
 }

@@ -1,4 +1,4 @@
-/** Who cares on which day: teams of a class in turn, the keeper where the class is away. */
+/** Who cares on which day: teams of a class in turn, then those without one; the keeper where the class is away. */
 import { dateOf, dayNumber_d } from '../calendar.ts';
 import { isoWeekOf } from '../isoWeek.ts';
 
@@ -8,6 +8,7 @@ export type Away = { readonly from: string; readonly to: string };
 export type RotaWish = {
   readonly from: string;
   readonly to: string;
+  /** Those who take turns: teams, and people without one who come together. */
   readonly teams: number;
   readonly away: readonly Away[];
   /** Who comes on Saturdays and Sundays. */
@@ -18,7 +19,7 @@ export type RotaDay = {
   readonly date: string;
   /** 1 is Monday. */
   readonly weekday: number;
-  /** Which team, from 0; null where the keeper has to come or to send somebody. */
+  /** Whose turn it is, from 0: a team, or some without one; null where the keeper has to come or to send somebody. */
   readonly team: number | null;
   readonly why: 'class' | 'weekend' | 'away';
 };
@@ -56,6 +57,28 @@ export function careRota(wish: RotaWish): Rota {
     return { date: dateOf(number_d), weekday, team, why };
   });
   return { days, longestGap_d: longestRun(days) };
+}
+
+/** Two together see more than one. */
+const leastTogether = 2;
+
+/**
+ * People without a team put together, so that they take turns as teams do.
+ * About as many together as there are in a team, two at least where there are two; the larger ones first.
+ * @param alone people in no team, 0 or more
+ * @param inTeams people in teams, 0 or more
+ * @param teams how many teams those are, 0 or more
+ * @returns how many come together, for each turn of theirs
+ * @valid whole numbers
+ * @source commonPractice
+ * @example turnsWithoutTeam(7, 24, 8) // [3, 2, 2]
+ * @example turnsWithoutTeam(5, 0, 0) // [3, 2]
+ */
+export function turnsWithoutTeam(alone: number, inTeams: number, teams: number): readonly number[] {
+  if (alone === 0) return [];
+  const usual = teams === 0 ? leastTogether : Math.max(leastTogether, Math.round(inTeams / teams));
+  const turns = Math.max(1, Math.min(Math.ceil(alone / usual), Math.floor(alone / leastTogether)));
+  return Array.from({ length: turns }, (_, at) => Math.ceil((alone - at) / turns));
 }
 
 function longestRun(days: readonly RotaDay[]): number {

@@ -81,20 +81,23 @@ export function classDesk(
     members.length === 0 ? [{ name: own, notes, team }] : members.map((member) => ({ ...member, team })),
   );
   const teams = [...new Set(people.map(({ team }) => team))].filter((team) => team !== '');
-  const alone = listed.filter(({ team }) => team === '').length;
+  const teamless = listed.filter(({ team }) => team === '').map((one) => one.name);
+  const alone = teamless.length;
+  const facts = core.classFacts({
+    ...{ level, starts, length_min, people: listed.length, teams: teams.length, alone },
+    rota: raw.rota ?? null,
+  });
   const input: ClassInput = {
     ...printing,
     session,
     people: listed,
     teams,
     alone,
+    turns: [...teams, ...inGroups(teamless, facts.together)],
     worksheets: people.length,
     work: teams.length === 0 ? 'alone' : 'inTeams',
     example: () => worked(example, people, core, { ...printing, session }),
-    facts: core.classFacts({
-      ...{ level, starts, length_min, people: listed.length, teams: teams.length, alone },
-      rota: raw.rota ?? null,
-    }),
+    facts,
   };
   const wanted = new Set(raw.sheets);
   let back: Promise<Filled> | null = null;
@@ -131,6 +134,12 @@ export function classDesk(
       return found;
     },
   };
+}
+
+/** Names in their order, so many at a time. */
+function inGroups(names: readonly string[], sizes: readonly number[]): readonly string[] {
+  const left = [...names];
+  return sizes.map((size) => left.splice(0, size).join(', '));
 }
 
 /** A team goes by its name and its members; somebody alone is named once. */

@@ -31,6 +31,8 @@ export type ClassInput = Printing & {
   readonly teams: readonly string[];
   /** How many are in none of them. */
   readonly alone: number;
+  /** Who takes turns with the care: each team by its name, and the names of those who come together without one. */
+  readonly turns: readonly string[];
   /** Worksheets that are handed out. */
   readonly worksheets: number;
   readonly work: 'inTeams' | 'alone';

@@ -17,7 +17,7 @@ export const rotaSheet: ClassSheet = {
   id: 'rota',
   fits: ({ facts }) => (facts.rota.length === 0 ? 'no' : 'yes'),
   pages: (input, layOut) => {
-    const { rota, longestGap_d: gap_d } = input.facts;
+    const { rota, together, longestGap_d: gap_d } = input.facts;
     return paged(
       {
         all: rota.map((day) => rowOf(input, day)),
@@ -37,6 +37,7 @@ export const rotaSheet: ClassSheet = {
                 headHeight={mm(7)}
               />
               <Para text={handoutWords(input, 'rota.task')} />
+              {together.includes(1) ? <Para text={handoutWords(input, 'rota.along')} /> : null}
             </div>,
           ),
       },
@@ -46,7 +47,7 @@ export const rotaSheet: ClassSheet = {
 };
 
 function rowOf(input: ClassInput, { date, weekday, team, why }: RotaDay): readonly string[] {
-  const who = team === null ? handoutWords(input, `rota.${why}`) : (input.teams[team] ?? '');
+  const who = team === null ? handoutWords(input, `rota.${why}`) : (input.turns[team] ?? '');
   const day = handoutWords(input, `weekdays.${weekday}`);
   return [`${day} ${dayText(date, input.words.catalogue)}`, who, '', ''];
 }
