@@ -1,8 +1,9 @@
 /** What stands on the plans that people take home, read off their pages. */
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { planOf } from '../../src/core/plan/planOf.ts';
 import { levels } from '../../src/core/workshop/exercise.ts';
 import { handoutTasks } from '../../src/sheets/handouts/handoutTasks.ts';
+import { workshopStack } from '../../src/sheets/handouts/workshopStack.ts';
 import { deskFor, printed, systemIds } from './handoutDesk.ts';
 import { faultsOf, textOf } from './laidOut.ts';
 
@@ -43,23 +44,65 @@ test('a plan without fish, or with too little water under its beds, says so', as
   expect(await planOfCell('hollow-lane-ibc')).not.toContain('should hold');
 });
 
-test.each([8, 9, 12])(
-  'of %i beds as many are listed as have room, and the others are named',
-  async (count) => {
-    const desk = deskFor(['Ada'], {}, ['tank box 200 x 200 x 100 cm + bed box 40 x 40 x 25 cm']);
-    const own = desk.handoutOf(0);
-    const [bed] = own.system.beds;
-    if (bed === undefined) throw new Error('a system without a bed');
-    const system = { ...own.system, beds: Array.from({ length: count }, () => bed) };
-    const pages = (await desk.plans({ ...own, system, wholePlan: () => planOf(system) })).map(printed);
+describe('a plan of many beds', () => {
+  const small = 'tank box 200 x 200 x 100 cm + bed box 40 x 40 x 25 cm';
+  const longName = Array.from({ length: 50 }, (_, at) => `Iseult${at}`)
+    .join(' ')
+    .slice(0, 500);
+
+  function deskOfBeds(count: number, names: readonly string[], more: object = {}) {
+    const desk = deskFor(names, more, [small]);
+    const handoutOf: typeof desk.handoutOf = (at) => {
+      const own = desk.handoutOf(at);
+      const [bed] = own.system.beds;
+      if (bed === undefined) throw new Error('a system without a bed');
+      const system = { ...own.system, beds: Array.from({ length: count }, () => bed) };
+      return { ...own, system, wholePlan: () => planOf(system) };
+    };
+    return { ...desk, handoutOf };
+  }
+
+  async function planOfBeds(count: number, name = 'Ada', more: object = {}) {
+    const desk = deskOfBeds(count, [name], more);
+    const pages = (await desk.plans(desk.handoutOf(0))).map(printed);
     expect(pages.flatMap(faultsOf)).toEqual([]);
-    const text = pages.map(textOf).join(' ');
-    expect(text).toContain('Bed 8 ');
-    const last = { 8: null, 9: 'Bed 9 no room to list', 12: 'Bed 9 to 12 no room to list' }[count] ?? null;
-    if (last === null) expect(text).not.toContain('no room to list');
-    else expect(text).toContain(last);
-  },
-);
+    return pages;
+  }
+
+  test.each([
+    [6, 1],
+    [7, 2],
+    [25, 2],
+    [26, 3],
+    [50, 3],
+  ])('lists all %i of them, and has room for a drawing', async (count, length) => {
+    const us = { sheet: { paper: 'Letter', units: 'us' } };
+    for (const pages of [await planOfBeds(count), await planOfBeds(count, longName, us)]) {
+      expect(pages).toHaveLength(length);
+      const text = pages.map(textOf).join(' ');
+      const listed = [...text.matchAll(/Bed (\d+) [\d.]+ (?:gal|L)/g)].map(([, bed]) => Number(bed));
+      expect(listed).toEqual(Array.from({ length: count }, (_, at) => at + 1));
+      expect(text.includes('The beds are listed on a page of their own.')).toBe(length > 1);
+      for (const page of pages) expect(textOf(page)).toContain('PLAN: not measured, no fish yet');
+    }
+    const [first] = await planOfBeds(count);
+    expect(first?.nodes.filter(({ role }) => role === 'Figure')).toHaveLength(1);
+  });
+
+  test('has the next one begin on a front side, where the contents say', async () => {
+    const desk = deskOfBeds(40, ['Ada', 'Bo', 'Cleo'], { sheets: ['contents', 'plan'] });
+    const starts: number[] = [];
+    let [text, count] = ['', 0];
+    for await (const { pages } of (await workshopStack(desk, 'everything')).print.sets) {
+      if (count === 0) text = pages.map(printed).map(textOf).join(' ');
+      starts.push(count + 1);
+      count += pages.length;
+    }
+    // Two pages of contents, then three pages and an empty back for each.
+    expect(starts).toEqual([1, 3, 7, 11]);
+    expect([...text.matchAll(/own containers (\d+)/g)].map(([, page]) => Number(page))).toEqual([3, 7, 11]);
+  });
+});
 
 test('whoever reads gallons finds the litres of the worksheet beside them', async () => {
   const us = { sheet: { paper: 'Letter', units: 'us' } };

@@ -11,7 +11,8 @@ import { type HandoutInput, handoutWords } from './handout.ts';
 
 type Drawn = { readonly input: HandoutInput; readonly plan: Plan; readonly height: number };
 
-const look = { width: safe.width } as const;
+/** As wide as the paper has room. */
+export const look = { width: safe.width } as const;
 
 /** The drawing by itself, to be set into the page. */
 export function pictureSheet(drawn: Drawn): Sheet {

@@ -8,19 +8,42 @@ import { rule, weight } from '../parts/look.ts';
 import { type HandoutInput, handoutWords } from './handout.ts';
 import { HandoutHead } from './HandoutHead.tsx';
 import { PlannedFigures } from './PlannedFigures.tsx';
-import type { PlannedTable } from './plannedRows.ts';
+import type { PlannedTable, PlannedTables } from './plannedRows.ts';
 
 /** Before anything of it is built. */
 const before = ['measure', 'ground', 'electric', 'held', 'start', 'supplier'] as const;
 
 /** What stands on it beside the drawing. */
-export type Planned = {
-  readonly tables: readonly PlannedTable[];
+export type Planned = PlannedTables & {
   /** What the plan lacks, before anybody buys a thing for it. */
   readonly warnings: readonly string[];
 };
 
-export function planPage(input: HandoutInput, { tables, warnings }: Planned, drawing: JSXNode): Sheet {
+export function planPage(input: HandoutInput, planned: Planned, drawing: JSXNode): Sheet {
+  const { first, further, warnings } = planned;
+  return side(
+    input,
+    <>
+      {drawing}
+      <PlannedFigures tables={first} />
+      {further.length === 0 ? null : <Para text={handoutWords(input, 'plan.bedsApart')} />}
+      {warnings.length === 0 ? null : <Warnings warnings={warnings} />}
+      <div style={{ display: 'flex', flexDirection: 'column' }}>
+        <Heading level="H2" text={handoutWords(input, 'plan.before')} />
+        <TickList items={before.map((key) => handoutWords(input, `plan.${key}`))} />
+      </div>
+      <Para text={handoutWords(input, 'plan.defer')} />
+    </>,
+  );
+}
+
+/** A further page: beds that have no room beside the drawing. */
+export function bedsPage(input: HandoutInput, table: PlannedTable): Sheet {
+  return side(input, <PlannedFigures tables={[table]} />);
+}
+
+/** A page that says whose it is and that it is a plan, also when it comes apart from the others. */
+function side(input: HandoutInput, content: JSXNode): Sheet {
   const { session, paper } = input;
   return {
     ...paperSizes[paper],
@@ -32,14 +55,7 @@ export function planPage(input: HandoutInput, { tables, warnings }: Planned, dra
           <div style={{ display: 'flex', flexDirection: 'column', rowGap: mm(3), ...asLargeAsItIs }}>
             <HandoutHead input={input} kind="plan" subject={handoutWords(input, 'views.plan')} />
             <Stamp input={input} />
-            {drawing}
-            <PlannedFigures tables={tables} />
-            {warnings.length === 0 ? null : <Warnings warnings={warnings} />}
-            <div style={{ display: 'flex', flexDirection: 'column' }}>
-              <Heading level="H2" text={handoutWords(input, 'plan.before')} />
-              <TickList items={before.map((key) => handoutWords(input, `plan.${key}`))} />
-            </div>
-            <Para text={handoutWords(input, 'plan.defer')} />
+            {content}
           </div>
         </Frame>
       </Leaf>

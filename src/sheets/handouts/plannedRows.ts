@@ -19,11 +19,25 @@ const ofAll = [
 ];
 const ofBed = ['bedWeight_kg', 'placesSquare'];
 
-/** More beds than this have no room on the page beside their drawing; that there are more is said. */
-const mostBeds = 8;
+/** More beds than this leave too little room for their drawing: they are listed on pages of their own. */
+const mostBeside = 6;
+/** So many stand on a page, also where a name above them takes many lines. */
+const mostOnPage = 25;
 
-/** One table, and of several beds another one with a row for each. */
-export function plannedTables(input: HandoutInput, plan: Plan): readonly PlannedTable[] {
+export type PlannedTables = {
+  /** What stands beside the drawing. */
+  readonly first: readonly PlannedTable[];
+  /** Beds that have no room there: a page for each of these. */
+  readonly further: readonly PlannedTable[];
+};
+
+/** How many pages a plan takes that many beds. */
+export function planPages(beds: number): number {
+  return beds > mostBeside ? 1 + Math.ceil(beds / mostOnPage) : 1;
+}
+
+/** One table, and of several beds further ones with a row for each. */
+export function plannedTables(input: HandoutInput, plan: Plan): PlannedTables {
   const beds = input.system.beds.length;
   const single = beds === 1 ? ofBed.map((name) => `bed1.${name}`) : [];
   const rows = [...ofAll, ...single].flatMap((key) => {
@@ -32,13 +46,19 @@ export function plannedTables(input: HandoutInput, plan: Plan): readonly Planned
   });
   const heads = [handoutWords(input, 'plan.figure'), handoutWords(input, 'plan.value')];
   const whole = { heads, widths_mm: [120, 70], rows };
-  return beds > 1 ? [whole, bedTable(input, plan)] : [whole];
+  const ofBeds = beds > 1 ? bedTable(input, plan) : null;
+  const pages = planPages(beds) - 1;
+  if (ofBeds === null || pages === 0)
+    return { first: ofBeds === null ? [whole] : [whole, ofBeds], further: [] };
+  const further = Array.from({ length: pages }, (_, at) => {
+    return { ...ofBeds, rows: ofBeds.rows.slice(at * mostOnPage, (at + 1) * mostOnPage) };
+  });
+  return { first: [whole], further };
 }
 
 function bedTable(input: HandoutInput, plan: Plan): PlannedTable {
   const keys = ['wetMedia_L', ...ofBed];
-  const { length } = input.system.beds;
-  const rows = Array.from({ length: Math.min(length, mostBeds) }, (_, at) => {
+  const rows = input.system.beds.map((_, at) => {
     const bed = String(at + 1);
     const values = keys.map((key) => {
       return plannedValue(input, plan, `bed${bed}.${key}`) ?? { slot: `plan-bed${bed}.${key}`, text: '' };
@@ -46,19 +66,7 @@ function bedTable(input: HandoutInput, plan: Plan): PlannedTable {
     return { name: handoutWords(input, 'bedNumber', { bed }), values };
   });
   const names = keys.map((key) => figureName(`bed1.${key}`, 1, input.words.catalogue));
-  const all = length > mostBeds ? [...rows, moreBeds(input, length)] : rows;
-  return { heads: [handoutWords(input, 'bed'), ...names], widths_mm: [24, 44, 76, 46], rows: all };
-}
-
-function moreBeds(input: HandoutInput, last: number): PlannedTable['rows'][number] {
-  const beds = { first: String(mostBeds + 1), last: String(last) };
-  const isOne = last === mostBeds + 1;
-  return {
-    name: isOne
-      ? handoutWords(input, 'bedNumber', { bed: beds.last })
-      : handoutWords(input, 'plan.bedsTo', beds),
-    values: [{ slot: 'more-beds', text: handoutWords(input, 'plan.notListed') }],
-  };
+  return { heads: [handoutWords(input, 'bed'), ...names], widths_mm: [24, 44, 76, 46], rows };
 }
 
 function plannedValue(input: HandoutInput, plan: Plan, key: string): PlannedValue | null {

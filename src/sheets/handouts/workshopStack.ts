@@ -5,7 +5,7 @@ import type { Stack, StackSet } from '../../paper/toStackPdf.ts';
 import type { ClassDesk } from './classDesk.ts';
 import { type ContentsLine, contentsSheet } from './contentsSheet.tsx';
 import { handoutWords } from './handout.ts';
-import { planPages } from './planDesk.ts';
+import { planPages } from './plannedRows.ts';
 
 /** everything: the class's sheets, then everybody's; answers: the keys in the same order; one: one person's sheets. */
 export type StackKind = 'everything' | 'answers' | 'one';
@@ -62,10 +62,9 @@ async function pagesOf(desk: ClassDesk, row: number, kind: StackKind): Promise<r
 
 /** How many pages somebody's set has, without laying out what is drawn for them alone. */
 async function lengthOf(desk: ClassDesk, row: number): Promise<number> {
-  const worksheet = desk.wanted.has('worksheet')
-    ? (await desk.handouts(desk.handoutOf(row), 'blank')).length
-    : 0;
-  return worksheet + (desk.wanted.has('plan') ? planPages : 0);
+  const input = desk.handoutOf(row);
+  const worksheet = desk.wanted.has('worksheet') ? (await desk.handouts(input, 'blank')).length : 0;
+  return worksheet + (desk.wanted.has('plan') ? planPages(input.system.beds.length) : 0);
 }
 
 /** Pages of the contents of a class. */
