@@ -53,6 +53,14 @@ describe('exercises', () => {
     );
   });
 
+  test('are all different, as large as a class can be', () => {
+    for (const level of levels)
+      for (const seed of [1, 417, 9_999]) {
+        const class_ = exercises(level, seed, 200, most_frac).map((one) => JSON.stringify(one));
+        expect(new Set(class_).size, `${level} ${seed}`).toBe(200);
+      }
+  });
+
   test('bind where the class was told, as the whole plan sees it', () => {
     for (const level of levels)
       for (const one of exercises(level, 3, 300, most_frac)) {

@@ -4,7 +4,7 @@
 export type Precision = 'whole' | 'measured' | 'rough';
 
 /** By hand, an answer may be off by so much of itself; the last of two digits is rounded by a twentieth at most. */
-const off_frac = { whole: 0, measured: 0.005, rough: 0.05 } as const;
+export const off_frac = { whole: 0, measured: 0.005, rough: 0.05 } as const;
 
 /**
  * Whether an answer agrees with the value.
