@@ -8,6 +8,7 @@ import type { Holiday, TurnoverBed, TurnoverTask, Wish } from '../core/turnover/
 import { monthsOf } from './climateMonths.ts';
 import { workdays } from './closedLists.ts';
 import { type CropFacts, entry } from './facts.ts';
+import { pulsesAwayIn } from './pulsesAway.ts';
 import type { TurnoverFile } from './turnoverFile.ts';
 
 const week_d = 7;
@@ -20,13 +21,19 @@ export function taskOf(file: TurnoverFile, facts: CropFacts): TurnoverTask {
     ({ name, from, to }): Holiday => ({ name, from_week: weekOf(from), to_week: weekOf(to) }),
   );
   const { place, placeName } = placeOf(file, facts);
+  const season = { weeks, firstMonday_d, weekOf, holidays, pulses: file.pulses, facts };
   return {
     ...{ id: file.id, name: file.name, place, placeName, firstMonday_d, weeks, holidays },
     workday: workdays.indexOf(file.workday),
     beds: file.beds.map((bed) => bedOf(bed, file.place_mm)),
     place_mm: file.place_mm,
     nurseryCells: file.nursery.cells ?? null,
-    wishes: file.wishes.map((wish) => wishOf(wish, { weeks, weekOf, holidays, pulses: file.pulses, facts })),
+    wishes: file.wishes.map((wish) => wishOf(wish, season)),
+    pulsesAway: pulsesAwayIn(
+      file.pulses.filter(({ times }) => times > 0),
+      holidays,
+      season,
+    ),
     ...{ rotation: file.rotation, rest_d: file.rest_d, feed_g_d: file.feed_g_d ?? null },
   };
 }
@@ -59,6 +66,7 @@ function bedOf(
 
 type Season = {
   readonly weeks: number;
+  readonly firstMonday_d: number;
   readonly weekOf: (date: string) => number;
   readonly holidays: readonly Holiday[];
   readonly pulses: TurnoverFile['pulses'];
@@ -66,10 +74,8 @@ type Season = {
 };
 
 /** In holidays nobody eats it. */
-function wishOf(
-  wish: TurnoverFile['wishes'][number],
-  { weeks, weekOf, holidays, pulses, facts }: Season,
-): Wish {
+function wishOf(wish: TurnoverFile['wishes'][number], season: Season): Wish {
+  const { weeks, weekOf, holidays, pulses, facts } = season;
   const crop = entry(facts.crops, wish.crop);
   if (!crop) throw new Error(`crop ${wish.crop} was checked but is not there`);
   const from = wish.from === undefined ? 0 : weekOf(wish.from);
@@ -85,5 +91,6 @@ function wishOf(
     const times = pulses.find(holds(week))?.times ?? 1;
     return from <= week && week <= to ? wish.perWeek * times : 0;
   });
-  return { crop, unit: wish.unit, perWeek };
+  const asked = wish.pulses.filter(({ amount }) => amount > 0);
+  return { crop, unit: wish.unit, perWeek, pulsesAway: pulsesAwayIn(asked, holidays, season) };
 }

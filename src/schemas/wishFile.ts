@@ -21,7 +21,7 @@ export const wishFile = z.strictObject({
   from: day().optional(),
   /** Up to this day. */
   to: day().optional(),
-  /** Weeks with another amount, such as that of a market: how much in each of them, whatever is wanted otherwise. */
+  /** Weeks with another amount, such as that of a market: how much in each of them, whatever is wanted otherwise. In holidays nothing is. */
   pulses: z
     .array(z.strictObject({ ...stretch, amount: number(0, 100_000, '') }))
     .max(110)

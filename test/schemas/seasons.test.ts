@@ -2,7 +2,10 @@
 import { describe, expect, test } from 'vitest';
 import { problemSentence } from '../../src/wording/problem.ts';
 import { toTurnover } from '../../src/schemas/toTurnover.ts';
-import { content, words } from '../turnover/seasons.ts';
+import { grown } from '../../src/core/crops/growth.ts';
+import { draftPlan } from '../../src/core/turnover/turnoverPlan.ts';
+import { mindLines } from '../../src/sheets/mindLines.ts';
+import { content, seasonInput, words } from '../turnover/seasons.ts';
 
 const facts = { crops: content.crops, climates: content.climates };
 
@@ -58,6 +61,32 @@ describe('what is wanted in a week', () => {
     expect(perWeek({ all, more, own: [{ from: '2031-03-17', amount: 9 }] })).toEqual([
       ...[2, 0, 0, 2, 2, 2, 2, 2],
     ]);
+  });
+
+  test('that a holiday takes away is told with crop, day and holiday, on sheets and page', () => {
+    const notes = (of: Demand): readonly string[] => {
+      const result = toTurnover(season(of), facts);
+      if ('problems' in result) throw new Error(JSON.stringify(result.problems));
+      const plan = draftPlan(result.task, (crop, ...days) => grown(crop, result.task.place, ...days));
+      return mindLines(seasonInput(plan)).filter((line) => line.includes('is left out'));
+    };
+    const more = { holidays: [{ name: 'Half term', from: '2031-03-12', to: '2031-03-19' }] };
+    const line = (day: string): unknown =>
+      expect.stringMatching(
+        new RegExp(`^${content.crops['rocket']?.name}: in Half term, from ${day}.2031 on, the other`),
+      );
+    // Nobody is there up to the Wednesday of the week, and the market on its Friday is left out, too.
+    expect(notes({ more, own: [{ from: '2031-03-21', amount: 9 }] })).toEqual([line('21.Mar')]);
+    expect(notes({ more, own: [{ from: '2031-03-04', to: '2031-03-30', amount: 9 }] })).toEqual([
+      line('10.Mar'),
+    ]);
+    expect(notes({ more, own: [{ from: '2031-03-24', amount: 9 }] })).toEqual([]);
+    expect(notes({ more, own: [{ from: '2031-03-21', amount: 0 }] })).toEqual([]);
+    expect(notes({ own: [{ from: '2031-03-21', amount: 9 }] })).toEqual([]);
+    expect(notes({ more, all: [{ from: '2031-03-18', times: 2 }] })).toEqual([
+      expect.stringMatching(/^In Half term, from 18.Mar.2031 on, the more or less of everything/),
+    ]);
+    expect(notes({ more, all: [{ from: '2031-03-18', times: 0 }] })).toEqual([]);
   });
 
   test('outside the days of a wish is that of a pulse, or nothing', () => {

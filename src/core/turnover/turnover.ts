@@ -25,6 +25,8 @@ export type TurnoverTask = {
   readonly nurseryCells: number | null;
   readonly wishes: readonly Wish[];
   readonly holidays: readonly Holiday[];
+  /** Of everything: weeks with more or less that come to nothing. */
+  readonly pulsesAway?: readonly PulseAway[];
   /** No family straight after itself in a place. */
   readonly rotation: 'wanted' | 'ignored';
   /** Days a place rests after its crop was lifted. */
@@ -46,7 +48,12 @@ export type Wish = {
   readonly unit: CropUnit;
   /** Wanted in each week of the season; 0 where nothing is. */
   readonly perWeek: readonly number[];
+  /** Of this crop alone. */
+  readonly pulsesAway?: readonly PulseAway[];
 };
+
+/** Another amount that was asked for from this day (ISO 8601) on, in a week of holidays: nothing is wanted then. */
+export type PulseAway = { readonly day: string; readonly holiday: string };
 
 /** Weeks in which nobody is there: nothing is sown, planted or picked. */
 export type Holiday = { readonly name: string; readonly from_week: number; readonly to_week: number };

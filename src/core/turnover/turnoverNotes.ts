@@ -4,7 +4,7 @@ import { frostChances } from '../crops/frostDates.ts';
 import type { Note } from '../note.ts';
 import { bedKinds, mayGrow } from './bedKinds.ts';
 import { feedFit } from './feedWeeks.ts';
-import type { PlantedWeek, Shortfall, Sowing, TurnoverTask } from './turnover.ts';
+import type { PlantedWeek, PulseAway, Shortfall, Sowing, TurnoverTask } from './turnover.ts';
 
 type Made = {
   readonly sowings: readonly Sowing[];
@@ -13,7 +13,7 @@ type Made = {
 };
 
 /**
- * Notes of a plan: crops that may not grow here, roots that stay, heat, feed that does not fit, and cautions of crops.
+ * Notes of a plan: crops that may not grow here, amounts asked for where nobody is there, roots that stay, heat, feed that does not fit, and cautions of crops.
  * @param task a checked task
  * @param made what the plan says
  * @returns notes, the weightiest first
@@ -23,6 +23,7 @@ type Made = {
 export function turnoverNotes(task: TurnoverTask, made: Made): readonly Note[] {
   return [
     ...refusals(task, made),
+    ...away(task),
     ...longRoots(task),
     ...bolting(task, made),
     ...feed(task, made),
@@ -43,6 +44,22 @@ function refusals(task: TurnoverTask, { short }: Made): readonly Note[] {
       words: { crop: crop.name },
       source: 'commonPractice',
     }));
+}
+
+/** What is asked for in holidays is left out: whoever asked may have thought of a market, and not of the holidays. */
+function away({ wishes, pulsesAway = [] }: TurnoverTask): readonly Note[] {
+  const told = { level: 'caution', numbers: {}, source: 'commonPractice' } as const;
+  const ofAll = ({ day, holiday }: PulseAway): Note => ({
+    ...told,
+    code: 'pulsesInHoliday',
+    words: { day, holiday },
+  });
+  return [
+    ...pulsesAway.map(ofAll),
+    ...wishes.flatMap(({ crop, pulsesAway: own = [] }) =>
+      own.map((one): Note => ({ ...told, code: 'pulseInHoliday', words: { crop: crop.name, ...one } })),
+    ),
+  ];
 }
 
 /** Roots that stay for months clog a bed that drains, too; there it is the person's choice. */
