@@ -10,6 +10,7 @@ const reasons: readonly ShortBy[] = [
   'tooEarly',
   'unsown',
   'between',
+  'sownBefore',
   'season',
   'holiday',
   'refused',

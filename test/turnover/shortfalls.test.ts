@@ -1,13 +1,15 @@
 /** Why less is picked than was wanted: the reason that somebody can do something about. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { grown } from '../../src/core/crops/growth.ts';
 import type { Change } from '../../src/core/turnover/change.ts';
+import type { Grows } from '../../src/core/turnover/choices.ts';
 import { clockFor } from '../../src/core/turnover/clock.ts';
 import type { TurnoverPlan, TurnoverTask } from '../../src/core/turnover/turnover.ts';
 import { draftPlan, replans, turnoverPlans } from '../../src/core/turnover/turnoverPlan.ts';
 import { shortLines } from '../../src/sheets/harvestWords.ts';
 import { nodeSolver } from '../../src/solver/node.ts';
-import { seasonInput, seasonPlan } from './seasons.ts';
+import { content, seasonInput, seasonPlan } from './seasons.ts';
 import { cropOf, fixedGrowth, tasks } from './tasks.ts';
 
 const solver = await nodeSolver();
@@ -95,6 +97,39 @@ describe('what falls short', () => {
     const late = why(plan).filter((one) => !early.includes(one));
     expect(late.length).toBeGreaterThan(2);
     expect([...new Set(late.slice(0, -1).map((one) => one.split(' ')[1]))]).toEqual(['between']);
+  });
+
+  test('is said to be not ready yet only up to the first week in which anything can be ready', () => {
+    for (const { task } of content.turnovers) {
+      const { short, crops } = draftPlan(task, (crop, ...days) => grown(crop, task.place, ...days));
+      for (const { crop, picked, wanted } of crops) {
+        const early = short.filter((one) => one.crop === crop && one.why === 'tooEarly');
+        const weeks = early.map(({ week }) => week);
+        const first = picked.findIndex((amount) => amount > 0);
+        const all = wanted.flatMap((amount, week) =>
+          amount > 0 && week <= Math.max(...weeks) ? [week] : [],
+        );
+        expect([task.id, crop, ...weeks]).toEqual([task.id, crop, ...all]);
+        if (first >= 0) expect(weeks.filter((week) => week > first)).toEqual([]);
+      }
+    }
+  });
+
+  test('later on, where only what was sown before the season is ready, is told so', () => {
+    const of = planOf(inBed, 60, {});
+    const first_d = of.task.firstMonday_d;
+    const grows: Grows = (crop, sow_d) => {
+      const week = Math.floor((sow_d - first_d) / 7);
+      if (week < 0) return fixedGrowth({ ...crop, bed_d: { ...crop.bed_d, likely: 14 * 7 } }, sow_d);
+      return 5 <= week && week <= 9
+        ? { state: 'never', why: 'tooHot', on_d: sow_d }
+        : fixedGrowth(crop, sow_d);
+    };
+    const plan = [...turnoverPlans(of.task, { ...means(), grows })].at(-1) as TurnoverPlan;
+    expect(why(plan)).toEqual([...early, ...[8, 9, 10, 11, 12].map((week) => `${week} sownBefore`)]);
+    expect(shortLines(seasonInput(plan)).at(-1)).toBe(
+      'crop: in 5 weeks only what was sown before the season would be there.',
+    );
   });
 
   test('after a sowing failed in part is not for want of room', () => {

@@ -1,16 +1,15 @@
 /** What is wanted, what is picked, and why less is picked. */
-import { type BedKind, bedKinds, mayGrow } from './bedKinds.ts';
-import { type Choice, choicesOf, type Growing, type Grows, plantings } from './choices.ts';
+import { type BedKind, mayGrow } from './bedKinds.ts';
+import type { Choice } from './choices.ts';
 import { type Counts, pickedUnits } from './counts.ts';
 import type { Season } from './season.ts';
-import type { CropWeeks, ShortBy, Shortfall, TurnoverTask } from './turnover.ts';
+import type { CropWeeks, ShortBy, Shortfall } from './turnover.ts';
 import { allLeft, fitting, take } from './roomLeft.ts';
-import { isHoliday, weekFrom } from './weeks.ts';
+import type { Unsown } from './unsown.ts';
+import { isHoliday } from './weeks.ts';
 
 /** Less than this of a wish is nothing anybody could pick. */
 const slack = 1e-6;
-/** So many weeks before the season it would have had to begin, at most. */
-const before_weeks = 40;
 /** One whole unit, whatever the last digit says. */
 const one = 1 - 1e-9;
 
@@ -37,15 +36,6 @@ export function cropWeeks(season: Season, counts: Counts): readonly CropWeeks[] 
 function sumOf(amounts: readonly number[]): number {
   return amounts.reduce((sum, amount) => sum + amount, 0);
 }
-
-/** By wish, the weeks in which something could be picked if it had been sown before a week. */
-type Early = readonly ReadonlySet<number>[];
-
-/**
- * What could have been ready: sown before the season, or before the week from which it is planned again; or sown, planted
- * and picked in time, if nobody went away.
- */
-export type Unsown = { readonly early: Early; readonly late: Early; readonly away: Early };
 
 /** What the plan picks, and what it is made of. */
 type Picked = { readonly crops: readonly CropWeeks[]; readonly counts: Counts };
@@ -85,13 +75,15 @@ type Missing = {
   readonly possible: ReadonlySet<number>;
 };
 
-function reason({ task }: Season, { early, late, away }: Unsown, { wish, week, possible }: Missing): ShortBy {
+function reason({ task }: Season, unsown: Unsown, { wish, week, possible }: Missing): ShortBy {
+  const { beginning, late, away, before } = unsown;
   if (isHoliday(task, week)) return 'holiday';
-  if (early[wish]?.has(week)) return 'tooEarly';
+  if (beginning[wish]?.has(week)) return 'tooEarly';
   if (late[wish]?.has(week)) return 'unsown';
   if (away[wish]?.has(week)) return 'holiday';
   const isNear = (...weeks: readonly number[]): boolean => weeks.some((one) => possible.has(one));
-  return isNear(week - 1, week - 2) && isNear(week + 1, week + 2) ? 'between' : 'season';
+  if (isNear(week - 1, week - 2) && isNear(week + 1, week + 2)) return 'between';
+  return before[wish]?.has(week) ? 'sownBefore' : 'season';
 }
 
 function possibleWeeks(season: Season, wish: number): ReadonlySet<number> {
@@ -120,60 +112,4 @@ function limitsOf(season: Season, counts: Counts): (wish: number, week: number) 
 function fits({ task, units }: Season, kind: BedKind, wish: number): boolean {
   const crop = task.wishes[wish]?.crop;
   return crop !== undefined && mayGrow(crop, kind) && (units[wish]?.places ?? 1) <= kind.places;
-}
-
-/**
- * What could be picked in the season if it had been sown in time.
- * @param task a checked task
- * @param grows how long a crop takes
- * @param from_week the week from which it is planned; 0 the whole season
- * @returns weeks by wish
- * @valid sowings up to forty weeks before the season
- * @source commonPractice
- */
-export function unsownWeeks(task: TurnoverTask, grows: Grows, from_week: number): Unsown {
-  const early = weeksSownBefore(task, grows, 0);
-  const late = from_week === 0 ? early : weeksSownBefore(task, grows, from_week);
-  const away = weeksWithoutHolidays(task, grows, from_week);
-  return { early, late, away };
-}
-
-function weeksWithoutHolidays(task: TurnoverTask, grows: Grows, from_week: number): Early {
-  const found = task.wishes.map(() => new Set<number>());
-  if (task.holidays.length === 0) return found;
-  const there = choicesOf({ ...task, holidays: [] }, bedKinds(task), grows);
-  for (const { wish, sow_week, pick_weeks } of there)
-    if (from_week <= sow_week) for (const week of pick_weeks) found[wish]?.add(week);
-  return found;
-}
-
-function weeksSownBefore(task: TurnoverTask, grows: Grows, from_week: number): Early {
-  const earlier = {
-    ...task,
-    firstMonday_d: task.firstMonday_d - before_weeks * 7,
-    weeks: before_weeks + task.weeks,
-    holidays: [],
-  };
-  const before: Grows = (of, sow_d, planted_d) =>
-    sow_d < task.firstMonday_d + 7 * from_week
-      ? grows(of, sow_d, planted_d)
-      : { state: 'never', why: 'tooSlow', on_d: sow_d };
-  return task.wishes.map(({ crop }) => withBetween(readyIn(task, plantings(earlier, crop, before))));
-}
-
-/** From the first week in which each is ready to the last in which it still gives something. */
-function readyIn(task: TurnoverTask, some: readonly { readonly grown: Growing }[]): ReadonlySet<number> {
-  const found = new Set<number>();
-  for (const { grown } of some) {
-    const last_d = Math.max(grown.standsTo_d, ...grown.picks_d);
-    const first = weekFrom(task, grown.ready_d);
-    const last = Math.max(first, weekFrom(task, last_d + 1) - 1);
-    for (let week = first; week <= last; week += 1) found.add(week);
-  }
-  return found;
-}
-
-/** Somebody who had sown in time could have sown on a day between, too. */
-function withBetween(weeks: ReadonlySet<number>): ReadonlySet<number> {
-  return new Set([...weeks].flatMap((week) => (weeks.has(week + 2) ? [week, week + 1] : [week])));
 }

@@ -151,7 +151,8 @@ export type CropWeeks = {
 
 /**
  * Why less is picked than was wanted. room: the beds are full; trays: the nursery is; clearing: more would mean that too
- * much of a bed is lifted in one week; between: of what is sown once a week, one sowing is ready before and the next after.
+ * much of a bed is lifted in one week; tooEarly: nothing sown in the season is ready by then; sownBefore: later on, what was
+ * sown before the season would be; between: of what is sown once a week, one sowing is ready before and the next after.
  */
 export type ShortBy =
   | 'room'
@@ -160,6 +161,7 @@ export type ShortBy =
   | 'tooEarly'
   | 'unsown'
   | 'between'
+  | 'sownBefore'
   | 'season'
   | 'holiday'
   | 'refused';

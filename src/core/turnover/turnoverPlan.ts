@@ -12,7 +12,7 @@ import { faultsIn } from './faults.ts';
 import { firstCounts } from './firstCounts.ts';
 import { plantedWeeks } from './plantedWeeks.ts';
 import { type Season, seasonOf } from './season.ts';
-import { cropWeeks, shortfalls, type Unsown, unsownWeeks } from './shortfalls.ts';
+import { cropWeeks, shortfalls } from './shortfalls.ts';
 import type { Solver } from './solver.ts';
 import { sowingsOf } from './sowings.ts';
 import { type Staged, stagesOf } from './stages.ts';
@@ -20,6 +20,7 @@ import type { SownPlan } from './sown.ts';
 import { standing } from './standing.ts';
 import { turnoverNotes } from './turnoverNotes.ts';
 import type { TurnoverPlan, TurnoverTask, Week } from './turnover.ts';
+import { type Unsown, unsownWeeks } from './unsown.ts';
 
 /** What works a plan out: how crops grow, what solves programmes, and the time that it may take. */
 export type Means = { readonly grows: Grows; readonly solver: Solver; readonly clock: Clock };
@@ -35,7 +36,7 @@ export type Means = { readonly grows: Grows; readonly solver: Solver; readonly c
  */
 export function draftPlan(task: TurnoverTask, grows: Grows): TurnoverPlan {
   const season = freshSeason(task, grows);
-  return planOf(season, { counts: firstCounts(season), stages: [] }, unsownWeeks(task, grows, 0));
+  return planOf(season, { counts: firstCounts(season), stages: [] }, freshUnsown(season, grows));
 }
 
 /**
@@ -50,13 +51,17 @@ export function draftPlan(task: TurnoverTask, grows: Grows): TurnoverPlan {
  */
 export function* turnoverPlans(task: TurnoverTask, means: Means): Generator<TurnoverPlan, void, void> {
   const season = freshSeason(task, means.grows);
-  const unsown = unsownWeeks(task, means.grows, 0);
+  const unsown = freshUnsown(season, means.grows);
   for (const staged of stagesOf(season, means.solver, means.clock)) yield planOf(season, staged, unsown);
 }
 
 function freshSeason(task: TurnoverTask, grows: Grows): Season {
   const kinds = bedKinds(task);
   return seasonOf(task, kinds, choicesOf(task, kinds, grows), []);
+}
+
+function freshUnsown({ task, choices }: Season, grows: Grows): Unsown {
+  return unsownWeeks(task, { grows, choices }, 0);
 }
 
 /**
@@ -74,7 +79,8 @@ export function* replans(plan: SownPlan, change: Change, means: Means): Generato
   const kinds = bedKinds(task);
   const stands = standing({ ...plan, task }, change, kinds);
   const fixed = new Map(stands.map(({ batch }) => [batch.choice, batch.units]));
-  const free = choicesOf(task, kinds, means.grows).filter(
+  const choices = choicesOf(task, kinds, means.grows);
+  const free = choices.filter(
     ({ sow_week }) => sow_week >= change.now_week && !change.missed_weeks.includes(sow_week),
   );
   const season = seasonOf(
@@ -83,7 +89,7 @@ export function* replans(plan: SownPlan, change: Change, means: Means): Generato
     free,
     [...fixed].map(([choice, units]) => ({ choice, units })),
   );
-  const unsown = unsownWeeks(task, means.grows, firstFree(change));
+  const unsown = unsownWeeks(task, { grows: means.grows, choices }, firstFree(change));
   for (const staged of stagesOf(season, means.solver, means.clock))
     yield planOf(season, staged, unsown, stands);
 }
