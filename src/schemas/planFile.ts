@@ -31,6 +31,8 @@ export const planFile = z.strictObject({
         sown: day(),
         /** Left out where it was sown into the bed. */
         planted: day().optional(),
+        /** The likely day; left out, it is the first on which it is picked. */
+        ready: day().optional(),
         readyFrom: day(),
         readyTo: day(),
         mayBolt: z.enum(['yes', 'no']),
@@ -83,11 +85,12 @@ export function placeOf(task: SownPlan['task']): Omit<PlanFile, 'sowings'> {
 }
 
 function sowingOf(sowing: Sown): SowingFile {
-  const { id, crop, bed, sow_d, plantOut_d, readyFrom_d, readyTo_d, mayBolt, strips, picks } = sowing;
+  const { id, crop, bed, sow_d, plantOut_d, ready_d, readyFrom_d, readyTo_d, mayBolt, strips, picks } =
+    sowing;
   return {
     ...{ id, crop, bed: bed + 1, sown: dateOf(sow_d) },
     ...(plantOut_d === null ? {} : { planted: dateOf(plantOut_d) }),
-    ...{ readyFrom: dateOf(readyFrom_d), readyTo: dateOf(readyTo_d), mayBolt },
+    ...{ ready: dateOf(ready_d), readyFrom: dateOf(readyFrom_d), readyTo: dateOf(readyTo_d), mayBolt },
     strips: strips.map(({ first, last, from_week, to_week }) => ({ first, last, from_week, to_week })),
     picks: picks.map(({ week: of, day_d }) => ({ week: of, on: dateOf(day_d) })),
   };

@@ -113,14 +113,18 @@ function clashes(plan: SownPlan): readonly Problem[] {
 }
 
 function sownOf(
-  { sown, planted, readyFrom, readyTo, bed, strips, picks, ...rest }: SowingFile,
+  { sown, planted, ready, readyFrom, readyTo, bed, strips, picks, ...rest }: SowingFile,
   task: TurnoverTask,
 ): Sown {
+  const on = picks[0]?.on ?? readyFrom;
+  // Where it is not told: what puts a picking off makes no crop ready later than it may be.
+  const likely = ready ?? (on < readyTo ? on : readyTo);
   return {
     ...rest,
     bed: bed - 1,
     sow_d: dayNumber_d(sown),
     plantOut_d: planted === undefined ? null : dayNumber_d(planted),
+    ready_d: dayNumber_d(likely),
     readyFrom_d: dayNumber_d(readyFrom),
     readyTo_d: dayNumber_d(readyTo),
     // By the rest that is wanted now.

@@ -56,6 +56,36 @@ describe('a crop that is cut again and again', () => {
   });
 });
 
+describe('the first picking', () => {
+  /** Ready so many days sooner or later than is likely. */
+  const within =
+    (days: number): Grows =>
+    (crop, sow_d) => {
+      const found = fixedGrowth(crop, sow_d) as Extract<ReturnType<Grows>, { state: 'grows' }>;
+      return { ...found, readyFrom_d: found.ready_d - days, readyTo_d: found.ready_d + days };
+    };
+  /** Of what is sown in the first week, and only then: week and spread. */
+  const firstOf = (grows: Grows, away: readonly [from_week: number, to_week: number] | null) => {
+    const holidays = away === null ? [] : [{ name: 'Away', from_week: away[0], to_week: away[1] }];
+    const task = taskOf(cropOf('crop', { ...quick, cuts: 2 }), { holidays });
+    const once: Grows = (crop, sow_d) =>
+      sow_d < task.firstMonday_d + 7 ? grows(crop, sow_d) : { state: 'never', why: 'tooHot', on_d: sow_d };
+    return draftPlan(task, once).sowings.map(({ picks, first }) => [picks[0]?.week, first.spreadWeeks]);
+  };
+
+  test('is no less sharp where holidays put it off, which are known', () => {
+    expect(firstOf(within(2), null)).toEqual([[3, null]]);
+    expect(firstOf(within(2), [3, 5])).toEqual([[6, null]]);
+    expect(firstOf(within(10), null)).toEqual([[3, 2]]);
+    expect(firstOf(within(10), [3, 5])).toEqual([[6, 2]]);
+  });
+
+  test('is not said to be sharp where it may be ready only long after the holidays', () => {
+    expect(firstOf(within(40), null)).toEqual([[3, 6]]);
+    expect(firstOf(within(40), [3, 3])).toEqual([[4, 6]]);
+  });
+});
+
 describe('seedlings that wait in their trays', () => {
   test('have all of their days in the bed still to come when they are planted', () => {
     const grows: Grows = (crop, sow_d, planted_d = sow_d) => {

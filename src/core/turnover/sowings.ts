@@ -5,7 +5,7 @@ import { firstPickingOf } from './firstPicking.ts';
 import { isoWeekOf } from '../isoWeek.ts';
 import type { Season } from './season.ts';
 import type { Pick, Sowing, Strip } from './turnover.ts';
-import { workday_d } from './weeks.ts';
+import { weekFrom, workday_d } from './weeks.ts';
 
 /** The same seed count whatever the last digit says. */
 const slack = 1e-9;
@@ -43,7 +43,9 @@ function sowingOf(season: Season, placed: readonly Placed[]): Sowing {
   const plantOut_d = crop.nursery_d === null ? null : workday_d(task, choice.from_week);
   const { year, week } = isoWeekOf(sow_d);
   const picks = picksOf(season, placed);
-  const { readyFrom_d, readyTo_d, hot_d } = choice.grown;
+  const { ready_d, readyFrom_d, readyTo_d, hot_d } = choice.grown;
+  const first_d = picks[0]?.day_d ?? ready_d;
+  const usual_d = Math.min(first_d, workday_d(task, weekFrom(task, ready_d)));
   const to_week = Math.max(...placed.map(({ batch }) => batch.choice.to_week));
   return {
     id: `${crop.id}-${year}W${String(week).padStart(2, '0')}-${first.run.bed + 1}`,
@@ -57,9 +59,10 @@ function sowingOf(season: Season, placed: readonly Placed[]): Sowing {
     plants,
     strips: placed.map(stripOf).sort((a, b) => a.first - b.first),
     picks,
+    ready_d,
     readyFrom_d,
     readyTo_d,
-    first: firstPickingOf(picks[0]?.day_d ?? readyFrom_d, readyFrom_d, readyTo_d),
+    first: firstPickingOf({ first_d, usual_d, readyFrom_d, readyTo_d }),
     mayBolt: hot_d !== null && hot_d <= workday_d(task, to_week) ? 'yes' : 'no',
     dates: {
       sown: dateOf(sow_d),

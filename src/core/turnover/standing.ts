@@ -9,6 +9,8 @@ import type { Strip, TurnoverTask } from './turnover.ts';
 import { plantUnit } from './units.ts';
 import { free_week, isHoliday, restWeeks, weekFrom } from './weeks.ts';
 
+const week_d = 7;
+
 /**
  * What was sown before and has not failed, as it stands; what fell into a missed week is done in the next one in which
  * somebody is there, and moves on what waits for its places. What failed after it was cut was lifted with its last cut.
@@ -154,8 +156,11 @@ function choiceOf(task: TurnoverTask, { sowing, was, strip }: Stands, { wish, ki
     .filter(({ week }) => week < was.to_week)
     .map(({ week }) => nextOn(week + delay, off))
     .filter((week) => week < strip.to_week);
-  const { sow_d, plantOut_d, readyFrom_d, readyTo_d, mayBolt } = sowing;
-  const ready_d = sowing.picks[0]?.day_d ?? readyFrom_d;
+  const { sow_d, plantOut_d, mayBolt } = sowing;
+  // What is planted later is ready later.
+  const ready_d = sowing.ready_d + delay * week_d;
+  const readyFrom_d = sowing.readyFrom_d + delay * week_d;
+  const readyTo_d = sowing.readyTo_d + delay * week_d;
   return {
     ...{ wish, kind, sow_week: weekFrom(task, sow_d), from_week: strip.from_week, to_week: strip.to_week },
     pick_weeks: isOnce ? [strip.to_week] : [...new Set([...weeks, strip.to_week])],

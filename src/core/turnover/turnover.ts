@@ -87,7 +87,8 @@ export type Sowing = {
   readonly plants: number;
   readonly strips: readonly Strip[];
   readonly picks: readonly Pick[];
-  /** Between which days the first picking may fall. */
+  /** The day on which it is likely to be ready, and between which days that may be. */
+  readonly ready_d: number;
   readonly readyFrom_d: number;
   readonly readyTo_d: number;
   readonly first: FirstPicking;
