@@ -6,6 +6,7 @@
 import * as z from 'zod';
 import { dateOf } from '../core/calendar.ts';
 import type { Sown, SownPlan } from '../core/turnover/sown.ts';
+import type { WasSown } from '../core/turnover/turnover.ts';
 import { day, line, number, slug, whole } from './fields.ts';
 
 const mostPlaces = 200_000;
@@ -51,30 +52,53 @@ export const planFile = z.strictObject({
       }),
     )
     .max(10_000),
+  /** What was sown before and has failed since, in part or in whole, as it was sown. */
+  wasSown: z
+    .array(
+      z.strictObject({
+        id: line(),
+        crop: line(),
+        bed: whole(1, 40, ''),
+        sown: day(),
+        /** The day that was planned for it; left out where it was sown into the bed. */
+        planted: day().optional(),
+        seeds: whole(1, 1_000_000, ''),
+        /** That it was sown for. */
+        plants: whole(1, 1_000_000, ''),
+        strips: z
+          .array(z.strictObject({ first: whole(1, mostPlaces, ''), last: whole(1, mostPlaces, '') }))
+          .min(1),
+      }),
+    )
+    .max(10_000)
+    .default([]),
 });
 
 export type PlanFile = z.output<typeof planFile>;
 export type SowingFile = PlanFile['sowings'][number];
+export type WasSownFile = PlanFile['wasSown'][number];
 
 /** A plan as the text of such a file, one sowing a line. */
 export function planText(plan: SownPlan): string {
   const { season, firstMonday, weeks, place_mm, beds } = placeOf(plan.task);
-  const lines = plan.sowings.map((sowing) => `    ${JSON.stringify(sowingOf(sowing))}`);
   return [
     '{',
     ...Object.entries({ season, firstMonday, weeks, place_mm, beds }).map(
       ([key, value]) => `  ${JSON.stringify(key)}: ${JSON.stringify(value)},`,
     ),
-    '  "sowings": [',
-    lines.join(',\n'),
-    '  ]',
+    ...listOf('sowings', plan.sowings.map(sowingOf), plan.wasSown.length === 0 ? '' : ','),
+    ...(plan.wasSown.length === 0 ? [] : listOf('wasSown', plan.wasSown.map(wasSownOf), '')),
     '}',
     '',
   ].join('\n');
 }
 
+function listOf(key: string, all: readonly object[], end: '' | ','): readonly string[] {
+  return [`  "${key}": [`, all.map((one) => `    ${JSON.stringify(one)}`).join(',\n'), `  ]${end}`];
+}
+
 /** What a plan's weeks and numbers of places go by. */
-export function placeOf(task: SownPlan['task']): Omit<PlanFile, 'sowings'> {
+export function placeOf(task: SownPlan['task']): Omit<PlanFile, 'sowings' | 'wasSown'> {
   return {
     season: task.id,
     firstMonday: dateOf(task.firstMonday_d),
@@ -93,5 +117,13 @@ function sowingOf(sowing: Sown): SowingFile {
     ...{ ready: dateOf(ready_d), readyFrom: dateOf(readyFrom_d), readyTo: dateOf(readyTo_d), mayBolt },
     strips: strips.map(({ first, last, from_week, to_week }) => ({ first, last, from_week, to_week })),
     picks: picks.map(({ week: of, day_d }) => ({ week: of, on: dateOf(day_d) })),
+  };
+}
+
+function wasSownOf({ id, crop, bed, sow_d, plantOut_d, seeds, plants, strips }: WasSown): WasSownFile {
+  return {
+    ...{ id, crop, bed: bed + 1, sown: dateOf(sow_d) },
+    ...(plantOut_d === null ? {} : { planted: dateOf(plantOut_d) }),
+    ...{ seeds, plants, strips: strips.map(({ first, last }) => ({ first, last })) },
   };
 }

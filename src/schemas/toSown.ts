@@ -4,12 +4,19 @@ import type { Problem } from '../core/problem.ts';
 import { firstClash } from '../core/turnover/clash.ts';
 import { numbersOf } from '../core/turnover/emptied.ts';
 import type { Sown, SownPlan } from '../core/turnover/sown.ts';
-import type { TurnoverTask } from '../core/turnover/turnover.ts';
+import type { TurnoverTask, WasSown } from '../core/turnover/turnover.ts';
 import { plantUnit } from '../core/turnover/units.ts';
 import { free_week, isHoliday, weekFrom } from '../core/turnover/weeks.ts';
 import { readBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
-import { mostWeeks, type PlanFile, placeOf, planFile, type SowingFile } from './planFile.ts';
+import {
+  mostWeeks,
+  type PlanFile,
+  placeOf,
+  planFile,
+  type SowingFile,
+  type WasSownFile,
+} from './planFile.ts';
 import { withoutNulls } from './withoutNulls.ts';
 
 /**
@@ -28,7 +35,15 @@ export function toSown(
   const found = read.value.sowings.flatMap((one, at) =>
     sowingProblems(one, task).map((problem) => below(['sowings', at], problem)),
   );
-  const plan = { task, sowings: read.value.sowings.map((one) => sownOf(one, task)) };
+  const gone = read.value.wasSown.flatMap((one, at) =>
+    placeProblems(one, task).map((problem) => below(['wasSown', at], problem)),
+  );
+  found.push(...gone);
+  const plan = {
+    task,
+    sowings: read.value.sowings.map((one) => sownOf(one, task)),
+    wasSown: read.value.wasSown.map(wasSownOf),
+  };
   const problems = found.length > 0 ? found : clashes(plan);
   return problems.length > 0 ? { problems } : plan;
 }
@@ -48,18 +63,21 @@ function otherSeason(file: PlanFile, task: TurnoverTask): readonly Problem[] {
 }
 
 function sowingProblems(sowing: SowingFile, task: TurnoverTask): readonly Problem[] {
+  const weeks = sowing.strips.flatMap((strip, at) =>
+    weekProblems(strip).map((one) => below(['strips', at], one)),
+  );
+  return [...placeProblems(sowing, task), ...away(sowing, task), ...weeks];
+}
+
+/** A crop that was wanted, a bed that is there, and places that it has. */
+function placeProblems(sowing: SowingFile | WasSownFile, task: TurnoverTask): readonly Problem[] {
   const { bed, strips } = sowing;
   const ofBed = task.beds[bed - 1];
-  const beyond: Problem = {
-    ...{ code: 'outOfRange', place: ['bed'], given: String(bed) },
-    ...{ min: 1, max: task.beds.length, unit: '' },
-  };
   return [
     ...cropProblems(sowing, task),
-    ...(ofBed === undefined ? [beyond] : []),
-    ...away(sowing, task),
+    ...beyond('bed', bed, { min: 1, max: task.beds.length }),
     ...strips.flatMap((strip, at) =>
-      stripProblems(strip, ofBed?.places ?? strip.last).map((one) => below(['strips', at], one)),
+      runProblems(strip, ofBed?.places ?? strip.last).map((one) => below(['strips', at], one)),
     ),
   ];
 }
@@ -69,7 +87,7 @@ function below(place: Problem['place'], problem: Problem): Problem {
 }
 
 /** A crop that was wanted, with all the places of each plant. */
-function cropProblems({ crop, strips }: SowingFile, task: TurnoverTask): readonly Problem[] {
+function cropProblems({ crop, strips }: SowingFile | WasSownFile, task: TurnoverTask): readonly Problem[] {
   const wish = task.wishes.find((one) => one.crop.id === crop);
   if (wish === undefined) {
     const allowed = task.wishes.map((one) => one.crop.id);
@@ -93,17 +111,22 @@ function away({ sown }: SowingFile, task: TurnoverTask): readonly Problem[] {
   return isHoliday(task, week) ? [{ code: 'planHoliday', place: ['sown'], given: sown }] : [];
 }
 
-function stripProblems(strip: SowingFile['strips'][number], places: number): readonly Problem[] {
-  const { first, from_week } = strip;
-  const limits = [
-    ['last', first, Math.max(first, places)],
-    ['to_week', from_week + 1, mostWeeks],
-  ] as const;
-  return limits.flatMap(([key, min, max]) =>
-    min <= strip[key] && strip[key] <= max
-      ? []
-      : [{ code: 'outOfRange' as const, place: [key], given: String(strip[key]), min, max, unit: '' }],
-  );
+function weekProblems({ from_week, to_week }: SowingFile['strips'][number]): readonly Problem[] {
+  return beyond('to_week', to_week, { min: from_week + 1, max: mostWeeks });
+}
+
+function runProblems({ first, last }: WasSownFile['strips'][number], places: number): readonly Problem[] {
+  return beyond('last', last, { min: first, max: Math.max(first, places) });
+}
+
+function beyond(
+  key: string,
+  given: number,
+  { min, max }: { readonly min: number; readonly max: number },
+): readonly Problem[] {
+  return min <= given && given <= max
+    ? []
+    : [{ code: 'outOfRange', place: [key], given: String(given), min, max, unit: '' }];
 }
 
 function clashes(plan: SownPlan): readonly Problem[] {
@@ -131,4 +154,9 @@ function sownOf(
     strips: strips.map((strip) => ({ ...strip, restTo_week: free_week(task, strip.to_week) - 1 })),
     picks: picks.map(({ week, on }) => ({ week, day_d: dayNumber_d(on) })),
   };
+}
+
+function wasSownOf({ sown, planted, bed, ...rest }: WasSownFile): WasSown {
+  const plantOut_d = planted === undefined ? null : dayNumber_d(planted);
+  return { ...rest, bed: bed - 1, sow_d: dayNumber_d(sown), plantOut_d };
 }

@@ -1,5 +1,6 @@
 /** What the season is expected to give: a graph for each crop, what falls short, feed and plants, and first pickings. */
-import type { CropWeeks, Sowing } from '../core/turnover/turnover.ts';
+import type { CropWeeks } from '../core/turnover/cropWeeks.ts';
+import type { Sowing } from '../core/turnover/turnover.ts';
 import { feedBars, harvestBars } from '../drawing/harvestBars.ts';
 import { mm } from '../paper/measures.ts';
 import type { Page } from '../paper/page.ts';

@@ -1,5 +1,5 @@
 /** What the season gives and what falls short, in lines that sheet and page share. */
-import type { CropWeeks, ShortBy } from '../core/turnover/turnover.ts';
+import type { CropWeeks, ShortBy } from '../core/turnover/cropWeeks.ts';
 import { counted, harvestText } from '../wording/harvest.ts';
 import { cropName, saidIn, season, type TurnoverInput } from './turnoverSheet.ts';
 

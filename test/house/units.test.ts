@@ -41,6 +41,7 @@ const unitless: Readonly<Record<string, string>> = {
   worthMet: 'a count of wishes',
   worthIn: 'a count of wishes',
   unitsFor: 'a count of plant units',
+  seedsFor: 'a count of whole seeds',
   mostOf: 'a count of whole places',
   gapOf: 'the value of any aim, in its unit',
   cellsOf: 'a count of cells',

@@ -74,7 +74,9 @@ function plantsFit({ task, crops }: TurnoverPlan, { crop, plants, picks }: Sowin
   return mass_g <= perPick_g * times * (1 + slack) && isWhole;
 }
 
-function seedsFit({ task }: TurnoverPlan, { crop, seeds, plants }: Sowing): boolean {
+/** As many seeds as the plants need; of what was sown before and has come to less, those that were sown. */
+function seedsFit({ task, wasSown }: TurnoverPlan, { id, crop, seeds, plants }: Sowing): boolean {
+  if (wasSown.some((one) => one.id === id && one.seeds === seeds)) return true;
   const success_frac = task.wishes.find((wish) => wish.crop.id === crop)?.crop.germination.success_frac ?? 1;
   return seeds * success_frac >= plants - slack && (seeds - 1) * success_frac < plants + slack;
 }

@@ -1,7 +1,7 @@
 /** What is to be done when: every sowing, planting and picking as one job. */
 import { dateOf } from '../calendar.ts';
 import { workday_d } from './weeks.ts';
-import type { Pick, Sowing, Strip, TurnoverPlan } from './turnover.ts';
+import type { Pick as Picked, Sowing, Strip, TurnoverPlan, WasSown } from './turnover.ts';
 
 export type JobKind = 'sowInTray' | 'sowInBed' | 'plantOut' | 'pick' | 'cut' | 'lift';
 
@@ -22,19 +22,22 @@ export type Job = {
   /** That are sown for, planted, or picked on this day. */
   readonly plants: number;
   /** Where; none in a tray. */
-  readonly strips: readonly Strip[];
+  readonly strips: readonly Run[];
   /** Of these, what is lifted with its root on this day. */
-  readonly lifted: readonly Strip[];
+  readonly lifted: readonly Run[];
   /** What comes of it, in the unit of the wish; null where nothing is picked. */
   readonly amount: number | null;
 };
+
+/** Places with numbers in a row. */
+type Run = Pick<Strip, 'first' | 'last'>;
 
 const week_d = 7;
 
 /**
  * The jobs of a plan.
  * A crop that is picked once is lifted with its root; one that is cut is lifted at its last cut. What is sown into trays on
- * one day is one job for each crop, whatever bed it goes to.
+ * one day is one job for each crop, whatever bed it goes to. What was sown is told as it was sown, whatever became of it.
  * @param plan any plan
  * @returns by day, on each day first what is picked, then what is planted, then what is sown
  * @valid every plan
@@ -43,7 +46,10 @@ const week_d = 7;
 export function jobsOf(plan: TurnoverPlan): readonly Job[] {
   const jobs: readonly Undated[] = [
     ...trays(plan),
-    ...plan.sowings.map((sowing) => planting(plan, sowing)),
+    ...sownIn(plan)
+      .filter(({ plantOut_d }) => plantOut_d === null)
+      .map((sowing) => sowingInBed(plan, sowing)),
+    ...plan.sowings.flatMap((sowing) => planting(sowing)),
     ...plan.sowings.flatMap((sowing) => sowing.picks.map((pick) => picking(plan, sowing, pick))),
   ];
   return jobs
@@ -71,9 +77,15 @@ function isoName({ calendar }: TurnoverPlan, week: number): string {
   return `${isoYear}W${String(isoWeek).padStart(2, '0')}`;
 }
 
+/** Everything that is or was sown. */
+function sownIn({ sowings, wasSown }: TurnoverPlan): readonly WasSown[] {
+  const less = new Set(wasSown.map(({ id }) => id));
+  return [...wasSown, ...sowings.filter(({ id }) => !less.has(id))];
+}
+
 function trays(plan: TurnoverPlan): readonly Undated[] {
   const found = new Map<string, Undated>();
-  for (const { crop, sow_d, plantOut_d, seeds, plants } of plan.sowings) {
+  for (const { crop, sow_d, plantOut_d, seeds, plants } of sownIn(plan)) {
     if (plantOut_d === null) continue;
     const week = weekOf(plan, sow_d);
     const id = `${crop}-${isoName(plan, week)}-sow`;
@@ -87,16 +99,23 @@ function trays(plan: TurnoverPlan): readonly Undated[] {
   return [...found.values()];
 }
 
-/** Into the bed: seeds, or plants from the tray. */
-function planting(plan: TurnoverPlan, sowing: Sowing): Undated {
-  const { id, crop, bed, sow_d, plantOut_d, strips, seeds, plants } = sowing;
-  const more = { crop, bed, strips, lifted: [], seeds, plants, amount: null };
-  if (plantOut_d === null)
-    return { ...more, id: `${id}-sow`, kind: 'sowInBed', week: weekOf(plan, sow_d), day_d: sow_d };
-  return { ...more, id: `${id}-plant`, kind: 'plantOut', week: sowing.from_week, day_d: plantOut_d };
+function sowingInBed(plan: TurnoverPlan, sowing: WasSown): Undated {
+  const { id, crop, bed, sow_d, strips, seeds, plants } = sowing;
+  return {
+    ...{ id: `${id}-sow`, kind: 'sowInBed', week: weekOf(plan, sow_d), day_d: sow_d, crop, bed },
+    ...{ strips, lifted: [], seeds, plants, amount: null },
+  };
 }
 
-function picking(plan: TurnoverPlan, sowing: Sowing, { week, day_d, amount, lifts }: Pick): Undated {
+/** Plants from the tray; none of what is sown into the bed. */
+function planting(sowing: Sowing): readonly Undated[] {
+  const { id, crop, bed, plantOut_d, from_week, strips, seeds, plants } = sowing;
+  if (plantOut_d === null) return [];
+  const more = { crop, bed, strips, lifted: [], seeds, plants, amount: null };
+  return [{ ...more, id: `${id}-plant`, kind: 'plantOut', week: from_week, day_d: plantOut_d }];
+}
+
+function picking(plan: TurnoverPlan, sowing: Sowing, { week, day_d, amount, lifts }: Picked): Undated {
   const { crop, bed, seeds } = sowing;
   const lifted = sowing.strips.filter(({ to_week }) => to_week === week);
   const standing = sowing.strips.filter(({ to_week }) => to_week >= week);
@@ -112,7 +131,7 @@ function plantsOn({ plants, strips: all }: Sowing, strips: readonly Strip[]): nu
   return (plants * placesIn(strips)) / placesIn(all);
 }
 
-function placesIn(strips: readonly Strip[]): number {
+function placesIn(strips: readonly Run[]): number {
   return strips.reduce((sum, { first, last }) => sum + last - first + 1, 0);
 }
 

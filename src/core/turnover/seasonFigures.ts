@@ -1,7 +1,8 @@
 /** Figures of a plan that are counted from it, for its sheets and its page. */
 import { shortDay_h } from '../crops/growingPlace.ts';
 import { type FeedStretch, feedStretches } from './feedWeeks.ts';
-import type { CropWeeks, TurnoverPlan } from './turnover.ts';
+import type { CropWeeks } from './cropWeeks.ts';
+import type { TurnoverPlan } from './turnover.ts';
 
 export type SeasonFigures = {
   /** By crop, how much of what is wanted is picked in its own week, in the unit of the wish. */

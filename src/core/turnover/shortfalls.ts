@@ -3,7 +3,7 @@ import { type BedKind, mayGrow } from './bedKinds.ts';
 import type { Choice } from './choices.ts';
 import { type Counts, pickedUnits } from './counts.ts';
 import type { Season } from './season.ts';
-import type { CropWeeks, ShortBy, Shortfall } from './turnover.ts';
+import type { CropWeeks, ShortBy, Shortfall } from './cropWeeks.ts';
 import { allLeft, fitting, take } from './roomLeft.ts';
 import type { Unsown } from './unsown.ts';
 import { isHoliday } from './weeks.ts';

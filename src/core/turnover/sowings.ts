@@ -5,9 +5,10 @@ import { firstPickingOf } from './firstPicking.ts';
 import { isoWeekOf } from '../isoWeek.ts';
 import type { Season } from './season.ts';
 import type { Pick, Sowing, Strip } from './turnover.ts';
+import { seedsFor } from './units.ts';
 import { weekFrom, workday_d } from './weeks.ts';
 
-/** The same seed count whatever the last digit says. */
+/** All of it is lifted, whatever the last digit says. */
 const slack = 1e-9;
 
 /**
@@ -55,7 +56,7 @@ function sowingOf(season: Season, placed: readonly Placed[]): Sowing {
     plantOut_d,
     from_week: choice.from_week,
     to_week,
-    seeds: Math.ceil(plants / crop.germination.success_frac - slack),
+    seeds: seedsFor(crop, plants),
     plants,
     strips: placed.map(stripOf).sort((a, b) => a.first - b.first),
     picks,

@@ -1,4 +1,4 @@
-import type { Sowing, TurnoverTask } from './turnover.ts';
+import type { Sowing, TurnoverTask, WasSown } from './turnover.ts';
 
 /** What planning again needs to know of a sowing. */
 export type Sown = Pick<
@@ -16,4 +16,8 @@ export type Sown = Pick<
 > & { readonly picks: readonly Pick<Sowing['picks'][number], 'week' | 'day_d'>[] };
 
 /** A plan that somebody works by, as far as it matters for planning again. */
-export type SownPlan = { readonly task: TurnoverTask; readonly sowings: readonly Sown[] };
+export type SownPlan = {
+  readonly task: TurnoverTask;
+  readonly sowings: readonly Sown[];
+  readonly wasSown: readonly WasSown[];
+};

@@ -43,7 +43,18 @@ type Off = (week: number) => boolean;
 /** A strip as it was planned, and as it stands now. */
 type Stands = { readonly sowing: Sown; readonly was: Strip; readonly strip: Strip };
 
-function isSown(task: TurnoverTask, { sow_d }: Sown, { now_week, missed_weeks }: Change): boolean {
+/**
+ * Whether a sowing was sown before it is planned again.
+ * @param task the season
+ * @param sowing a sowing of the plan so far
+ * @param change what came differently
+ * @returns yes or no; not in a week in which nothing was done
+ * @valid every sowing
+ * @source commonPractice
+ */
+export function isSown(task: TurnoverTask, sowing: Pick<Sown, 'sow_d'>, change: Change): boolean {
+  const { sow_d } = sowing;
+  const { now_week, missed_weeks } = change;
   const week = weekFrom(task, sow_d);
   return week < now_week && !missed_weeks.includes(week);
 }

@@ -3,6 +3,7 @@ import type { Crop, CropUnit } from '../crops/crop.ts';
 import type { GrowingPlace } from '../crops/growingPlace.ts';
 import type { Note } from '../note.ts';
 import type { BedMode } from '../system.ts';
+import type { CropWeeks, Shortfall } from './cropWeeks.ts';
 import type { FirstPicking } from './firstPicking.ts';
 
 /** What a person wants, already checked. */
@@ -83,6 +84,7 @@ export type Sowing = {
   /** First week in the bed, and the week in which the last of it is lifted. */
   readonly from_week: number;
   readonly to_week: number;
+  /** That are or were sown; more than `plants` ask for where it has failed in part. */
   readonly seeds: number;
   readonly plants: number;
   readonly strips: readonly Strip[];
@@ -101,6 +103,21 @@ export type Sowing = {
     readonly readyFrom: string;
     readonly readyTo: string;
   };
+};
+
+/** What was sown before a season was planned again, and has come to less since, as it was sown. */
+export type WasSown = {
+  /** The same as that of what is left of it. */
+  readonly id: string;
+  readonly crop: string;
+  readonly bed: number;
+  readonly sow_d: number;
+  /** As it was planned; null: sown into the bed. */
+  readonly plantOut_d: number | null;
+  readonly seeds: number;
+  readonly plants: number;
+  /** Places that it was meant for. */
+  readonly strips: readonly { readonly first: number; readonly last: number }[];
 };
 
 /** Places with numbers in a row, from 1, all lifted in the same week; rests to the end of `restTo_week`. */
@@ -140,42 +157,6 @@ export type Relaxed = {
   readonly week: number;
 };
 
-export type CropWeeks = {
-  readonly crop: string;
-  readonly unit: CropUnit;
-  readonly wanted: readonly number[];
-  readonly picked: readonly number[];
-  /** Of the whole season. */
-  /** `most`: the largest of a week, picked or wanted. */
-  readonly totals: { readonly wanted: number; readonly picked: number; readonly most: number };
-};
-
-/**
- * Why less is picked than was wanted. room: the beds are full; trays: the nursery is; clearing: more would mean that too
- * much of a bed is lifted in one week; tooEarly: nothing sown in the season is ready by then; sownBefore: later on, what was
- * sown before the season would be; between: of what is sown once a week, one sowing is ready before and the next after.
- */
-export type ShortBy =
-  | 'room'
-  | 'trays'
-  | 'clearing'
-  | 'tooEarly'
-  | 'unsown'
-  | 'between'
-  | 'sownBefore'
-  | 'season'
-  | 'holiday'
-  | 'refused';
-
-export type Shortfall = {
-  readonly crop: string;
-  readonly unit: CropUnit;
-  readonly week: number;
-  readonly wanted: number;
-  readonly picked: number;
-  readonly why: ShortBy;
-};
-
 /** A week of the beds: places with plants from its workday to the next, and what fits them. */
 export type PlantedWeek = {
   readonly places: number;
@@ -190,6 +171,7 @@ export type TurnoverPlan = {
   readonly task: TurnoverTask;
   readonly calendar: readonly Week[];
   readonly sowings: readonly Sowing[];
+  readonly wasSown: readonly WasSown[];
   readonly crops: readonly CropWeeks[];
   readonly short: readonly Shortfall[];
   readonly planted: readonly PlantedWeek[];

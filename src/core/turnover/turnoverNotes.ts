@@ -4,7 +4,8 @@ import { frostChances } from '../crops/frostDates.ts';
 import type { Note } from '../note.ts';
 import { bedKinds, mayGrow } from './bedKinds.ts';
 import { feedFit } from './feedWeeks.ts';
-import type { PlantedWeek, PulseAway, Shortfall, Sowing, TurnoverTask } from './turnover.ts';
+import type { Shortfall } from './cropWeeks.ts';
+import type { PlantedWeek, PulseAway, Sowing, TurnoverTask } from './turnover.ts';
 
 type Made = {
   readonly sowings: readonly Sowing[];

@@ -19,8 +19,9 @@ import { type Staged, stagesOf } from './stages.ts';
 import type { SownPlan } from './sown.ts';
 import { standing } from './standing.ts';
 import { turnoverNotes } from './turnoverNotes.ts';
-import type { TurnoverPlan, TurnoverTask, Week } from './turnover.ts';
+import type { TurnoverPlan, TurnoverTask, WasSown, Week } from './turnover.ts';
 import { type Unsown, unsownWeeks } from './unsown.ts';
+import { lessened, sownBefore, withSeeds } from './wasSown.ts';
 
 /** What works a plan out: how crops grow, what solves programmes, and the time that it may take. */
 export type Means = { readonly grows: Grows; readonly solver: Solver; readonly clock: Clock };
@@ -91,7 +92,7 @@ export function* replans(plan: SownPlan, change: Change, means: Means): Generato
   );
   const unsown = unsownWeeks(task, { grows: means.grows, choices }, firstFree(change));
   for (const staged of stagesOf(season, means.solver, means.clock))
-    yield planOf(season, staged, unsown, stands);
+    yield planOf(season, staged, unsown, { stands, sown: sownBefore(plan, change) });
 }
 
 /** A week that was missed is over, even where it is the one from which it is planned again. */
@@ -101,23 +102,27 @@ function firstFree({ now_week, missed_weeks }: Change): number {
   return week;
 }
 
+/** What stands, and what was sown for it, before a season is planned again. */
+type Past = { readonly stands: readonly Placed[]; readonly sown: readonly WasSown[] };
+
 function planOf(
   season: Season,
   { counts, stages }: Staged,
   unsown: Unsown,
-  stands: readonly Placed[] = [],
+  past: Past = { stands: [], sown: [] },
 ): TurnoverPlan {
   const { task } = season;
-  const { placed, relaxed, lost } = assigned(season, counts, stands);
-  if (lost.length > 0)
-    return planOf(season, { counts: without(season, counts, lost), stages }, unsown, stands);
-  const sowings = sowingsOf(season, placed);
+  const { placed, relaxed, lost } = assigned(season, counts, past.stands);
+  if (lost.length > 0) return planOf(season, { counts: without(season, counts, lost), stages }, unsown, past);
+  const left = sowingsOf(season, placed);
+  const wasSown = lessened(past.sown, left);
+  const sowings = withSeeds(left, wasSown);
   const crops = cropWeeks(season, counts);
   const short = shortfalls(season, { crops, counts }, unsown);
   const planted = plantedWeeks(task, sowings);
   const notes = turnoverNotes(task, { sowings, short, planted });
   const calendar = calendarOf(task);
-  const plan = { task, calendar, sowings, crops, short, planted, stages, relaxed, notes };
+  const plan = { task, calendar, sowings, wasSown, crops, short, planted, stages, relaxed, notes };
   const faults = faultsIn(plan);
   if (faults.length > 0) throw new Error(`a plan with faults: ${faults.join(', ')}`);
   return plan;

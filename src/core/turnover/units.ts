@@ -30,6 +30,19 @@ export function plantUnit(crop: Crop, place_mm: number, unit: CropUnit): PlantUn
 }
 
 /**
+ * Seeds for so many plants.
+ * @param crop any crop
+ * @param plants plants that are to come up, 0 and more
+ * @returns a whole number, with more for those that do not come up
+ * @valid germination as the crop's file has it
+ * @source geometry
+ * @example seedsFor({ germination: { success_frac: 0.8 } }, 12) // 15
+ */
+export function seedsFor(crop: Crop, plants: number): number {
+  return Math.ceil(plants / crop.germination.success_frac - slack);
+}
+
+/**
  * What one plant gives at one picking, before losses.
  * @param crop any crop
  * @param unit what the person counts: heads, bunches or kilograms
