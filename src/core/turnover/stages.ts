@@ -16,7 +16,12 @@ import type { Row, Solver } from './solver.ts';
 import type { Stage } from './turnover.ts';
 
 /** The best so far, and how good the stages are that are done. */
-export type Staged = { readonly counts: Counts; readonly stages: readonly Stage[] };
+export type Staged = {
+  readonly counts: Counts;
+  readonly stages: readonly Stage[];
+  /** The stages of other counts: of a plan that has lost some of its sowings. */
+  readonly stagesOf: (counts: Counts) => readonly Stage[];
+};
 
 /**
  * Works the season out stage by stage.
@@ -29,15 +34,16 @@ export type Staged = { readonly counts: Counts; readonly stages: readonly Stage[
  */
 export function* stagesOf(season: Season, solver: Solver, clock: Clock): Generator<Staged, void, void> {
   let counts = firstCounts(season);
-  const stages: Stage[] = [];
+  const done: Reached[] = [];
   const model = modelOf(season);
   const desk: Desk = { season, model, columns: model.columns, rows: [...model.rows], aims: [], kept: [] };
   for (const [aimOf, part_frac, ways] of order) {
     const aim = aimOf(desk);
-    const { found, stage } = reached(desk, aim, counts, { solver, clock: partOf(clock, part_frac), ways });
+    const { found, bound } = reached(desk, aim, counts, { solver, clock: partOf(clock, part_frac), ways });
     counts = found;
-    stages.push(stage);
-    yield { counts, stages: [...stages] };
+    done.push({ aim, value: aim.value(found), bound });
+    const stages = done.map((one) => stageOf(one));
+    yield { counts, stages, stagesOf: (others) => worse([...done], others) };
   }
 }
 
@@ -68,7 +74,7 @@ function reached(
   aim: Aim,
   counts: Counts,
   means: Means,
-): { readonly found: Counts; readonly stage: Stage } {
+): { readonly found: Counts; readonly bound: number } {
   const implied = aim.implied(means);
   desk.columns = [...desk.columns, ...aim.columns];
   desk.rows.push(...aim.rows, ...implied);
@@ -81,12 +87,27 @@ function reached(
   const row = kept(aim, value);
   desk.kept.push(row);
   desk.rows.push(row);
-  return { found, stage: stageOf(aim, value, value - low <= 10 * same ? value : low) };
+  return { found, bound: value - low <= 10 * same ? value : low };
 }
 
-function stageOf({ name }: Aim, value: number, bound: number): Stage {
+/** An aim with the value of the plan, and what no plan beats that is as good by the aims before. */
+type Reached = { readonly aim: Aim; readonly value: number; readonly bound: number };
+
+function stageOf({ aim, value, bound }: Reached): Stage {
   const gap_frac = value > same ? (value - bound) / value : 0;
-  return { name, state: value === bound ? 'proven' : 'gap', value, bound, gap_frac };
+  return { name: aim.name, state: value === bound ? 'proven' : 'gap', value, bound, gap_frac };
+}
+
+/** From the first aim on that is reached less, nothing is known of the aims after it: their bounds are of better plans. */
+function worse(done: readonly Reached[], counts: Counts): readonly Stage[] {
+  let isLess = false;
+  return done.map(({ aim, value: before, bound }) => {
+    const value = aim.value(counts);
+    const isAsGood = !isLess && value <= before + same;
+    isLess ||= !isAsGood;
+    const stage = stageOf({ aim, value, bound: Math.min(bound, value) });
+    return isAsGood ? stage : { ...stage, state: 'unplaced' };
+  });
 }
 
 function kept({ entries, offset }: Aim, value: number): Row {

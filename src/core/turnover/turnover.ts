@@ -141,19 +141,24 @@ export type Pick = {
 
 export type StageName = 'demand' | 'level' | 'days' | 'idle';
 
-/** How good a stage is: proven the best there is, or within `gap_frac` of a bound that nothing can beat. */
+/**
+ * How good a stage is: proven the best there is; within `gap_frac` of a bound that nothing can beat; or unplaced, where
+ * sowings of the plan that was found have no places that stay free for them: what is left was not looked at again.
+ */
 export type Stage = {
   readonly name: StageName;
-  readonly state: 'proven' | 'gap';
+  readonly state: 'proven' | 'gap' | 'unplaced';
   readonly value: number;
   readonly bound: number;
   readonly gap_frac: number;
 };
 
+/** A wish that was given up. everySowing: it is left out, or fewer are planted, as no places stay free for it. */
 export type Relaxed = {
-  readonly wish: 'oneStrip' | 'family' | 'clearing';
+  readonly wish: 'oneStrip' | 'family' | 'clearing' | 'everySowing';
   readonly crop: string;
-  readonly bed: number;
+  /** null where it is of no bed in particular. */
+  readonly bed: number | null;
   readonly week: number;
 };
 

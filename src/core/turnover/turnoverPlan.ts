@@ -2,20 +2,19 @@
 import { dayLength_h } from '../crops/dayLength.ts';
 import { dateOf, dayNumber_d } from '../calendar.ts';
 import { isoWeekOf } from '../isoWeek.ts';
-import { type Assigned, assigned, type Placed } from './assign.ts';
 import { bedKinds } from './bedKinds.ts';
 import type { Change } from './change.ts';
 import { choicesOf, type Grows } from './choices.ts';
 import type { Clock } from './clock.ts';
-import type { Counts } from './counts.ts';
 import { faultsIn } from './faults.ts';
 import { firstCounts } from './firstCounts.ts';
+import { type LaidOut, laidOut } from './laidOut.ts';
 import { plantedWeeks } from './plantedWeeks.ts';
 import { type Season, seasonOf } from './season.ts';
 import { cropWeeks, shortfalls } from './shortfalls.ts';
 import type { Solver } from './solver.ts';
 import { sowingsOf } from './sowings.ts';
-import { type Staged, stagesOf } from './stages.ts';
+import { stagesOf } from './stages.ts';
 import type { SownPlan } from './sown.ts';
 import { standing } from './standing.ts';
 import { turnoverNotes } from './turnoverNotes.ts';
@@ -37,7 +36,8 @@ export type Means = { readonly grows: Grows; readonly solver: Solver; readonly c
  */
 export function draftPlan(task: TurnoverTask, grows: Grows): TurnoverPlan {
   const season = freshSeason(task, grows);
-  return planOf(season, { counts: firstCounts(season), stages: [] }, freshUnsown(season, grows));
+  const staged = { counts: firstCounts(season), stages: [], stagesOf: () => [] };
+  return planOf(season, laidOut(season, staged, [], null), freshUnsown(season, grows));
 }
 
 /**
@@ -53,7 +53,11 @@ export function draftPlan(task: TurnoverTask, grows: Grows): TurnoverPlan {
 export function* turnoverPlans(task: TurnoverTask, means: Means): Generator<TurnoverPlan, void, void> {
   const season = freshSeason(task, means.grows);
   const unsown = freshUnsown(season, means.grows);
-  for (const staged of stagesOf(season, means.solver, means.clock)) yield planOf(season, staged, unsown);
+  let laid: LaidOut | null = null;
+  for (const staged of stagesOf(season, means.solver, means.clock)) {
+    laid = laidOut(season, staged, [], laid);
+    yield planOf(season, laid, unsown);
+  }
 }
 
 function freshSeason(task: TurnoverTask, grows: Grows): Season {
@@ -91,8 +95,12 @@ export function* replans(plan: SownPlan, change: Change, means: Means): Generato
     [...fixed].map(([choice, units]) => ({ choice, units })),
   );
   const unsown = unsownWeeks(task, { grows: means.grows, choices }, firstFree(change));
-  for (const staged of stagesOf(season, means.solver, means.clock))
-    yield planOf(season, staged, unsown, { stands, sown: sownBefore(plan, change) });
+  const sown = sownBefore(plan, change);
+  let laid: LaidOut | null = null;
+  for (const staged of stagesOf(season, means.solver, means.clock)) {
+    laid = laidOut(season, staged, stands, laid);
+    yield planOf(season, laid, unsown, sown);
+  }
 }
 
 /** A week that was missed is over, even where it is the one from which it is planned again. */
@@ -102,20 +110,15 @@ function firstFree({ now_week, missed_weeks }: Change): number {
   return week;
 }
 
-/** What stands, and what was sown for it, before a season is planned again. */
-type Past = { readonly stands: readonly Placed[]; readonly sown: readonly WasSown[] };
-
 function planOf(
   season: Season,
-  { counts, stages }: Staged,
+  { counts, stages, placed, relaxed }: LaidOut,
   unsown: Unsown,
-  past: Past = { stands: [], sown: [] },
+  sown: readonly WasSown[] = [],
 ): TurnoverPlan {
   const { task } = season;
-  const { placed, relaxed, lost } = assigned(season, counts, past.stands);
-  if (lost.length > 0) return planOf(season, { counts: without(season, counts, lost), stages }, unsown, past);
   const left = sowingsOf(season, placed);
-  const wasSown = lessened(past.sown, left);
+  const wasSown = lessened(sown, left);
   const sowings = withSeeds(left, wasSown);
   const crops = cropWeeks(season, counts);
   const short = shortfalls(season, { crops, counts }, unsown);
@@ -126,16 +129,6 @@ function planOf(
   const faults = faultsIn(plan);
   if (faults.length > 0) throw new Error(`a plan with faults: ${faults.join(', ')}`);
   return plan;
-}
-
-/** Where what stands already leaves no place free for long enough, less is planted. */
-function without(season: Season, counts: Counts, lost: Assigned['lost']): Counts {
-  return counts.map((count, column) => {
-    const choice = season.choices[column];
-    const own = lost.find((one) => one.choice === choice);
-    const places = choice === undefined ? 1 : (season.units[choice.wish]?.places ?? 1);
-    return own === undefined ? count : Math.max(0, count - Math.ceil(own.places / places));
-  });
 }
 
 /** Middle of a week. */

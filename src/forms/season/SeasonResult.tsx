@@ -82,7 +82,8 @@ function List({ title, lines }: { readonly title: string; readonly lines: readon
 
 function stageText({ name, state, gap_frac }: Stage, catalogue: Catalogue): string {
   const gap = amount(gap_frac, 'frac', 'up', 'metric');
-  return say(catalogue, `crops.stage.${name}.${gap_frac < 1 ? state : 'unknown'}`, { gap });
+  const known = state === 'gap' && gap_frac >= 1 ? 'unknown' : state;
+  return say(catalogue, `crops.stage.${name}.${known}`, { gap });
 }
 
 type FilesProps = {
