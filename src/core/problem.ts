@@ -93,6 +93,7 @@ export const problemCodes = [
   'rangeOrder',
   'pumpCurveOrder',
   'seasonLong',
+  'seasonNoWorkday',
   'sameCrop',
   'sameBed',
   'outsideSeason',

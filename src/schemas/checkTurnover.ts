@@ -5,7 +5,9 @@ import type { Problem } from '../core/problem.ts';
 import { checkPulses } from './checkPulses.ts';
 import { dayAt_d, inOrder, notTooLong } from './dayOrder.ts';
 import { type CropFacts, entry } from './facts.ts';
+import { workdays } from './closedLists.ts';
 import { type Path, valueAt } from './schemaAt.ts';
+import { seasonWeeks } from './seasonWeeks.ts';
 import { referenceProblem } from './toSystem.ts';
 
 /** Two years, and what is left of the first and the last week. */
@@ -17,12 +19,25 @@ export function checkTurnover(raw: unknown, facts: CropFacts): readonly Problem[
     ...climateProblems(raw, facts),
     ...inOrder(raw, ['season']),
     ...notTooLong(raw, ['season'], { code: 'seasonLong', most_d: longest_d }),
+    ...withoutWork(raw),
     ...many(raw, 'holidays').flatMap((_, index) => inOrder(raw, ['holidays', index])),
     ...many(raw, 'wishes').flatMap((_, index) => wishProblems(raw, ['wishes', index], facts)),
     ...checkPulses(raw, ['pulses']),
     ...warmNights(raw),
     ...twice(raw),
   ];
+}
+
+/** A season of a few days with no day of work in it is none. */
+function withoutWork(raw: unknown): readonly Problem[] {
+  const [from, to] = ['from', 'to'].map((key) => valueAt(raw, ['season', key]));
+  const [from_d, to_d] = ['from', 'to'].map((key) => dayAt_d(raw, ['season', key]));
+  const told = valueAt(raw, ['workday']) ?? 'saturday';
+  const workday = workdays.find((one) => one === told);
+  if (typeof from !== 'string' || typeof to !== 'string' || workday === undefined) return [];
+  if (typeof from_d !== 'number' || typeof to_d !== 'number' || to_d < from_d) return [];
+  if (seasonWeeks({ season: { from, to }, workday }).weeks > 0) return [];
+  return [{ code: 'seasonNoWorkday', place: ['season', 'to'], given: to, other: from }];
 }
 
 function many(raw: unknown, key: string): readonly unknown[] {

@@ -50,9 +50,9 @@ export const turnoverFile = z.strictObject({
   /** slow: days under ten hours slow the crops down. ignored: you give light, or know better. */
   shortDays: z.enum(['slow', 'ignored']).default('slow'),
   season: z.strictObject({
-    /** Any day of the first week. */
+    /** Nothing is to be done before this day: the first week is the first whose workday does not lie before it. */
     from: day(),
-    /** Any day of the last week; two years at most. */
+    /** Nothing is to be done after this day; two years at most. */
     to: day(),
   }),
   /** The day on which you like to sow, plant and pick. */

@@ -9,19 +9,20 @@ import { monthsOf } from './climateMonths.ts';
 import { workdays } from './closedLists.ts';
 import { type CropFacts, entry } from './facts.ts';
 import { pulsesAwayIn } from './pulsesAway.ts';
+import { type SeasonWeeks, seasonWeeks } from './seasonWeeks.ts';
 import type { TurnoverFile } from './turnoverFile.ts';
 
 const week_d = 7;
 
 export function taskOf(file: TurnoverFile, facts: CropFacts): TurnoverTask {
-  const firstMonday_d = mondayOf_d(dayNumber_d(file.season.from));
-  const weeks = (mondayOf_d(dayNumber_d(file.season.to)) - firstMonday_d) / week_d + 1;
+  const span = seasonWeeks(file);
+  const { firstMonday_d, weeks } = span;
   const weekOf = (date: string): number => (mondayOf_d(dayNumber_d(date)) - firstMonday_d) / week_d;
   const holidays = file.holidays.map(
     ({ name, from, to }): Holiday => ({ name, from_week: weekOf(from), to_week: weekOf(to) }),
   );
   const { place, placeName } = placeOf(file, facts);
-  const season = { weeks, firstMonday_d, weekOf, holidays, pulses: file.pulses, facts };
+  const season = { ...span, season: file.season, weekOf, holidays, pulses: file.pulses, facts };
   return {
     ...{ id: file.id, name: file.name, place, placeName, firstMonday_d, weeks, holidays },
     workday: workdays.indexOf(file.workday),
@@ -31,7 +32,6 @@ export function taskOf(file: TurnoverFile, facts: CropFacts): TurnoverTask {
     wishes: file.wishes.map((wish) => wishOf(wish, season)),
     pulsesAway: pulsesAwayIn(
       file.pulses.filter(({ times }) => times > 0),
-      holidays,
       season,
     ),
     ...{ rotation: file.rotation, rest_d: file.rest_d, feed_g_d: file.feed_g_d ?? null },
@@ -64,9 +64,8 @@ function bedOf(
   return { name, mode, places: placesOf(outline, place_mm), area_m2: boxArea_m2(length_mm, width_mm) };
 }
 
-type Season = {
-  readonly weeks: number;
-  readonly firstMonday_d: number;
+type Season = SeasonWeeks & {
+  readonly season: TurnoverFile['season'];
   readonly weekOf: (date: string) => number;
   readonly holidays: readonly Holiday[];
   readonly pulses: TurnoverFile['pulses'];
@@ -92,5 +91,5 @@ function wishOf(wish: TurnoverFile['wishes'][number], season: Season): Wish {
     return from <= week && week <= to ? wish.perWeek * times : 0;
   });
   const asked = wish.pulses.filter(({ amount }) => amount > 0);
-  return { crop, unit: wish.unit, perWeek, pulsesAway: pulsesAwayIn(asked, holidays, season) };
+  return { crop, unit: wish.unit, perWeek, pulsesAway: pulsesAwayIn(asked, season) };
 }

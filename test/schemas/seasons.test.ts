@@ -1,8 +1,12 @@
 /** A season against itself: pulses and own months. */
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { dateOf, dayNumber_d } from '../../src/core/calendar.ts';
 import { problemSentence } from '../../src/wording/problem.ts';
 import { toTurnover } from '../../src/schemas/toTurnover.ts';
 import { grown } from '../../src/core/crops/growth.ts';
+import { jobsOf } from '../../src/core/turnover/jobs.ts';
+import { workdays } from '../../src/schemas/closedLists.ts';
 import { draftPlan } from '../../src/core/turnover/turnoverPlan.ts';
 import { mindLines } from '../../src/sheets/mindLines.ts';
 import { content, seasonInput, words } from '../turnover/seasons.ts';
@@ -142,6 +146,64 @@ describe('a wish', () => {
     expect(wished({ to: '2031-03-02' })).toEqual(['wishes.0.to outsideSeason']);
     expect(wished({ from: '2030-01-01', to: '2031-03-03' })).toEqual([]);
     expect(wished({ from: '2031-04-27' })).toEqual([]);
+  });
+});
+
+describe('a season', () => {
+  const within = (from: string, to: string, workday: string, own: Demand['own'] = []) =>
+    season({ own, more: { season: { from, to }, workday } });
+
+  test('has nothing to be done before its first day or after its last, and every week of work between', () => {
+    const day = fc.integer({ min: 0, max: 6 });
+    fc.assert(
+      fc.property(day, day, fc.constantFrom(...workdays), (before, after, workday) => {
+        const [from, to] = [dayNumber_d('2031-05-05') + before, dayNumber_d('2031-08-04') + after];
+        const result = toTurnover(within(dateOf(from), dateOf(to), workday), facts);
+        if ('problems' in result) throw new Error(JSON.stringify(result.problems));
+        const { task } = result;
+        const plan = draftPlan(task, (crop, ...days) => grown(crop, task.place, ...days));
+        const days = jobsOf(plan).map(({ day_d }) => day_d);
+        expect(days.length).toBeGreaterThan(5);
+        expect(Math.min(...days)).toBeGreaterThanOrEqual(from);
+        expect(Math.max(...days)).toBeLessThanOrEqual(to);
+        const all = Array.from({ length: to - from + 1 }, (_, at) => from + at);
+        const workable = all.filter((one) => (one - task.firstMonday_d - task.workday) % 7 === 0);
+        expect(task.weeks).toBe(workable.length);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('without a day of work in it is told', () => {
+    expect(told(within('2031-03-05', '2031-03-07', 'saturday'))).toEqual(['season.to seasonNoWorkday']);
+    expect(told(within('2031-03-05', '2031-03-07', 'friday'))).toEqual([]);
+    expect(told(within('2031-03-07', '2031-03-05', 'saturday'))).toEqual(['season.to dayOrder']);
+  });
+
+  test('tells which amounts are left out where it begins or ends between two days of work', () => {
+    const away = (from: string, to: string, day: string) => {
+      const result = toTurnover(within(from, to, 'wednesday', [{ from: day, amount: 9 }]), facts);
+      if ('problems' in result) throw new Error(JSON.stringify(result.problems));
+      return result.task.wishes[0]?.pulsesAway;
+    };
+    expect(away('2031-03-03', '2031-06-10', '2031-06-09')).toEqual([{ day: '2031-06-09', holiday: null }]);
+    expect(away('2031-03-03', '2031-06-11', '2031-06-09')).toEqual([]);
+    expect(away('2031-03-06', '2031-06-11', '2031-03-08')).toEqual([{ day: '2031-03-08', holiday: null }]);
+    expect(away('2031-03-05', '2031-06-11', '2031-03-08')).toEqual([]);
+    const result = toTurnover(
+      within('2031-03-03', '2031-06-10', 'wednesday', [{ from: '2031-06-09', amount: 9 }]),
+      facts,
+    );
+    if ('problems' in result) throw new Error(JSON.stringify(result.problems));
+    const { task } = result;
+    const lines = mindLines(
+      seasonInput(draftPlan(task, (crop, ...days) => grown(crop, task.place, ...days))),
+    );
+    expect(lines).toContainEqual(
+      expect.stringMatching(
+        /^Rocket: the other amount that you asked for from 9.Jun.2031 on is left out where/,
+      ),
+    );
   });
 });
 

@@ -53,8 +53,11 @@ export type Wish = {
   readonly pulsesAway?: readonly PulseAway[];
 };
 
-/** Another amount that was asked for from this day (ISO 8601) on, in a week of holidays: nothing is wanted then. */
-export type PulseAway = { readonly day: string; readonly holiday: string };
+/**
+ * Another amount that was asked for from this day (ISO 8601) on, in a week of holidays: nothing is wanted then. null: in a
+ * week that begins or ends the season, with the workday outside of it.
+ */
+export type PulseAway = { readonly day: string; readonly holiday: string | null };
 
 /** Weeks in which nobody is there: nothing is sown, planted or picked. */
 export type Holiday = { readonly name: string; readonly from_week: number; readonly to_week: number };

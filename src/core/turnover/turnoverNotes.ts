@@ -49,18 +49,23 @@ function refusals(task: TurnoverTask, { short }: Made): readonly Note[] {
 
 /** What is asked for in holidays is left out: whoever asked may have thought of a market, and not of the holidays. */
 function away({ wishes, pulsesAway = [] }: TurnoverTask): readonly Note[] {
-  const told = { level: 'caution', numbers: {}, source: 'commonPractice' } as const;
-  const ofAll = ({ day, holiday }: PulseAway): Note => ({
-    ...told,
-    code: 'pulsesInHoliday',
-    words: { day, holiday },
-  });
   return [
-    ...pulsesAway.map(ofAll),
+    ...pulsesAway.map((one) => awayNote(one, ['pulsesInHoliday', 'pulsesNoWorkday'], {})),
     ...wishes.flatMap(({ crop, pulsesAway: own = [] }) =>
-      own.map((one): Note => ({ ...told, code: 'pulseInHoliday', words: { crop: crop.name, ...one } })),
+      own.map((one) => awayNote(one, ['pulseInHoliday', 'pulseNoWorkday'], { crop: crop.name })),
     ),
   ];
+}
+
+function awayNote(
+  { day, holiday }: PulseAway,
+  [inHoliday, noWorkday]: readonly [string, string],
+  crop: Readonly<Record<string, string>>,
+): Note {
+  const told = { level: 'caution', numbers: {}, source: 'commonPractice' } as const;
+  return holiday === null
+    ? { ...told, code: noWorkday, words: { ...crop, day } }
+    : { ...told, code: inHoliday, words: { ...crop, day, holiday } };
 }
 
 /** Roots that stay for months clog a bed that drains, too; there it is the person's choice. */
