@@ -1,7 +1,8 @@
 /** Keeps on this device what was typed about a season, and the plan that came of it. */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { Hand, KeptHand } from './hand.ts';
+import type { KeptHand } from './hand.ts';
 import type { SeasonDraft } from './seasonDraft.ts';
+import { upToDate } from './upToDate.ts';
 
 interface Shelf extends DBSchema {
   season: { key: 'kept'; value: SeasonDraft };
@@ -24,22 +25,11 @@ export async function takeSeason(): Promise<SeasonDraft | null> {
 export async function takeHand(): Promise<KeptHand | null> {
   try {
     const kept = await (await shelf()).get('plan', 'kept');
-    return kept?.version === 1 ? broughtUp(kept) : null;
+    return kept?.version === 1 ? upToDate(kept) : null;
   } catch {
     return null;
   }
 }
-
-/** What an older page kept knew of no sowings that failed in part. */
-function broughtUp({ hand, before, ...kept }: KeptHand): KeptHand {
-  return { ...kept, hand: upToDate(hand), before: before && { ...before, hand: upToDate(before.hand) } };
-}
-
-function upToDate({ planned, ...hand }: Hand): Hand {
-  return { ...hand, planned: { ...planned, changed: planned.changed && { ...none, ...planned.changed } } };
-}
-
-const none = { partly: [] };
 
 /** Throws where the browser keeps nothing. */
 export async function keepSeason(draft: SeasonDraft): Promise<void> {
