@@ -76,7 +76,7 @@ const leastTogether = 2;
  */
 export function turnsWithoutTeam(alone: number, inTeams: number, teams: number): readonly number[] {
   if (alone === 0) return [];
-  const usual = teams === 0 ? leastTogether : Math.max(leastTogether, Math.round(inTeams / teams));
+  const usual = teams === 0 ? leastTogether : Math.max(leastTogether, Math.ceil(inTeams / teams));
   const turns = Math.max(1, Math.min(Math.ceil(alone / usual), Math.floor(alone / leastTogether)));
   return Array.from({ length: turns }, (_, at) => Math.ceil((alone - at) / turns));
 }
