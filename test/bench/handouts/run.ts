@@ -1,11 +1,11 @@
 /**
  * Handouts of 1, 100, 1,000 and 5,000 people, a worksheet and its answers for each, as whole processes side by side:
- * ours, two floors, and with `--peers` others that draw the same words and lines, which for them are laid out already.
- * Both floors write the same tagged objects without any layout: `given` from pages whose words have their places, so
- * that glyphs, drawing commands and parts are still to be written; `replayed` from the objects themselves, which then
- * only have to be packed. They are fetched into a temporary folder. `--most N` ends sooner.
- * All are compiled beforehand, and ours has kept the handbook and its layouts; `first` is ours with all that still to do,
- * and `plans` is ours with a plan to take home besides, whose drawing is everybody's own.
+ * ours, two floors, and with `--peers` others that draw the same words and lines, which for them are laid out already;
+ * these are fetched into a temporary folder. `--most N` ends sooner. Both floors write the same tagged objects without any
+ * layout: `given` from pages whose words have their places, so that glyphs, drawing commands and parts are still to be
+ * written; `replayed` from the objects themselves, which then only have to be packed.
+ * All are compiled beforehand, and ours has kept the handbook and its layouts. `cold` is ours before anything is kept,
+ * `first` before it is compiled, and `plans` is ours with a plan to take home besides, whose drawing is everybody's own.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
@@ -58,7 +58,7 @@ function fetched(): readonly string[] {
 
 function compare(count: number): void {
   process.stdout.write(`\n${count} people, ${2 * count} pages\n`);
-  const first = count === 1 ? ['first'] : [];
+  const first = count === 1 ? ['first', 'cold'] : [];
   run('prepare', count);
   const rows = [...first, ...kinds]
     .filter((kind) => count <= mostOfPeers || ['ours', 'given', 'replayed'].includes(kind))
@@ -100,6 +100,7 @@ function processOf(kind: string, count: number) {
 
 function run(kind: string, count: number): Measured | null {
   if (kind === 'first') rmSync(kept, { recursive: true, force: true });
+  if (kind === 'cold') rmSync(join(kept, 'kept'), { recursive: true, force: true });
   const started = performance.now();
   const { stdout, status, stderr, error } = processOf(kind, count);
   const seconds = (performance.now() - started) / 1000;
@@ -116,5 +117,5 @@ function run(kind: string, count: number): Measured | null {
 function fileOf(kind: string): 'ours' | 'given' | 'floor' | 'peer' {
   if (kind === 'replayed') return 'floor';
   if (kind === 'given') return 'given';
-  return ['ours', 'first', 'plans', 'alive', 'prepare'].includes(kind) ? 'ours' : 'peer';
+  return ['ours', 'first', 'cold', 'plans', 'alive', 'prepare'].includes(kind) ? 'ours' : 'peer';
 }
