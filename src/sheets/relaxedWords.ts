@@ -4,7 +4,7 @@ import { cropName, season, type TurnoverInput } from './turnoverSheet.ts';
 import { weeksText } from './weeksText.ts';
 
 /** What can harm first. */
-const wishes: readonly Relaxed['wish'][] = ['clearing', 'everySowing', 'family', 'oneStrip'];
+const wishes: readonly Relaxed['wish'][] = ['clearing', 'cells', 'everySowing', 'family', 'oneStrip'];
 
 /** One line for each kind of wish, with crops and weeks; none where all places are as wished. */
 export function relaxedLines(input: TurnoverInput): readonly string[] {

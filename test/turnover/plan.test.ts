@@ -102,6 +102,68 @@ describe('every plan', () => {
   });
 });
 
+describe('a limit that is passed', () => {
+  // Room enough for no place to be planted twice.
+  const beds = [{ name: 'Field', mode: 'siphon' as const, places: 200, area_m2: 8 }];
+  const wish = (id: string, amount: number, family = 'Asteraceae') => ({
+    ...{ crop: { ...lettuce, id, family }, unit: 'head' as const },
+    perWeek: Array.from({ length: 20 }, () => amount),
+  });
+  const wishes = [wish('lettuce', 4), wish('endive', 0)];
+  const plan = lastPlan(season({ beds, wishes }));
+  const told = (of: TurnoverPlan, ...relaxed: TurnoverPlan['relaxed']) => faultsIn({ ...of, relaxed });
+
+  test('is none in a sound plan, which gives no wish up', () => {
+    expect([plan.relaxed, faultsIn(plan)]).toEqual([[], []]);
+  });
+
+  test('is a fault where more than a third of a bed is lifted in a week, unless it is told', () => {
+    const all = plan.sowings.map((one) => {
+      const strips = one.strips.map((strip) => ({ ...strip, to_week: 18 }));
+      return { ...one, strips };
+    });
+    const spoilt = { ...plan, sowings: all };
+    expect(faultsIn(spoilt)).toContain('clearedTooMuch');
+    const one = { wish: 'clearing', crop: 'lettuce', bed: 0, week: 18 } as const;
+    expect(told(spoilt, one)).not.toContain('clearedTooMuch');
+    expect(told(spoilt, { ...one, week: 17 })).toContain('clearedTooMuch');
+  });
+
+  test('is a fault where more cells are taken than there are, unless it is told', () => {
+    const cells = Math.max(...plan.planted.map((week) => week.cells));
+    const full = { ...plan, task: { ...plan.task, nurseryCells: cells } };
+    expect(faultsIn(full)).toEqual([]);
+    const spoilt = { ...plan, task: { ...plan.task, nurseryCells: cells - 1 } };
+    expect(faultsIn(spoilt)).toEqual(['tooManyCells']);
+    const over = plan.planted.flatMap((of, week) => (of.cells === cells ? [week] : []));
+    const one = (week: number) => ({ wish: 'cells', crop: 'lettuce', bed: null, week }) as const;
+    expect(told(spoilt, ...over.map(one))).toEqual([]);
+    expect(told(spoilt, ...over.slice(1).map(one))).toEqual(['tooManyCells']);
+  });
+
+  test('is a fault where a family follows itself in a place, unless it is told or nobody minds', () => {
+    const [first] = plan.sowings;
+    if (first === undefined) throw new Error('nothing is sown');
+    const [strip] = first.strips;
+    if (strip === undefined) throw new Error('nothing is planted');
+    const next = { ...strip, first: strip.last, from_week: 16, to_week: 18, restTo_week: 18 };
+    const after = { ...first, id: 'after', crop: 'endive', from_week: 16, to_week: 18, strips: [next] };
+    const alone = { ...plan, sowings: [first, after] };
+    expect(faultsIn(alone)).toContain('sameFamily');
+    const one = { wish: 'family', crop: 'endive', bed: 0, week: 16 } as const;
+    expect(told(alone, one)).not.toContain('sameFamily');
+    expect(told(alone, { ...one, crop: 'lettuce' })).toContain('sameFamily');
+    expect(faultsIn({ ...alone, task: { ...plan.task, rotation: 'ignored' } })).not.toContain('sameFamily');
+    const other = {
+      crop: { ...lettuce, id: 'endive', family: 'Apiaceae' },
+      unit: 'head' as const,
+      perWeek: [],
+    };
+    const mixed = { ...plan.task, wishes: [...wishes.slice(0, 1), other] };
+    expect(faultsIn({ ...alone, task: mixed })).not.toContain('sameFamily');
+  });
+});
+
 describe('at the edges', () => {
   test('nothing wanted is an empty bed, and no shortfall', () => {
     const plan = lastPlan(season({ wishes: [{ crop: lettuce, unit: 'head', perWeek: [0, 0, 0] }] }));

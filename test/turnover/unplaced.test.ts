@@ -1,18 +1,21 @@
-/** Planning again where what stands leaves no place free for long enough: less is planted, and nobody is told it were the best. */
+/** Planning again where what stands leaves no place free, or no cells: nothing is told to be better than it is. */
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bedKinds } from '../../src/core/turnover/bedKinds.ts';
 import { choicesOf } from '../../src/core/turnover/choices.ts';
 import { clockFor } from '../../src/core/turnover/clock.ts';
+import { faultsIn } from '../../src/core/turnover/faults.ts';
 import { laidOut } from '../../src/core/turnover/laidOut.ts';
 import { seasonOf } from '../../src/core/turnover/season.ts';
+import type { Solver } from '../../src/core/turnover/solver.ts';
 import type { Sown, SownPlan } from '../../src/core/turnover/sown.ts';
 import { standing } from '../../src/core/turnover/standing.ts';
 import type { Stage, TurnoverPlan, TurnoverTask } from '../../src/core/turnover/turnover.ts';
-import { replans } from '../../src/core/turnover/turnoverPlan.ts';
+import { draftPlan, replans } from '../../src/core/turnover/turnoverPlan.ts';
 import { relaxedLines } from '../../src/sheets/relaxedWords.ts';
 import { nodeSolver } from '../../src/solver/node.ts';
 import { seasonInput, seasonPlan } from './seasons.ts';
-import { cropOf, fixedGrowth } from './tasks.ts';
+import { cropOf, fixedGrowth, tasks } from './tasks.ts';
 
 const solver = await nodeSolver();
 const inBed = { nursery: 0, bed: 14, stands: 0, cuts: 1, regrow: 0, spacing: 200, family: 'Asteraceae' };
@@ -43,12 +46,19 @@ function planSoFar(wanted_week: number): SownPlan {
 
 const change = { now_week: 2, failed: [], partly: [], missed_weeks: [], wishes: null };
 
-function again(wanted_week: number): TurnoverPlan {
+function again(wanted_week: number, more: Partial<TurnoverTask> = {}): TurnoverPlan {
+  const so = planSoFar(wanted_week);
   const means = { grows: fixedGrowth, solver, clock: clockFor(() => performance.now() / 1000, 1) };
-  return [...replans(planSoFar(wanted_week), change, means)].at(-1) as TurnoverPlan;
+  return [...replans({ ...so, task: { ...so.task, ...more } }, change, means)].at(-1) as TurnoverPlan;
 }
 
 const quick = ({ sowings }: TurnoverPlan) => sowings.filter(({ crop }) => crop === 'quick');
+
+/** Finds nothing: the plan stays what its first draft is. */
+const idle: Solver = Object.assign(() => ({ values: null, bound: Number.NEGATIVE_INFINITY, prices: [] }), {
+  trials: () => {},
+});
+const limits = { nurseryCells: 3, rotation: 'wanted' as const };
 
 describe('a sowing that finds no place which stays free for it', () => {
   test('is left out and named, and its plan is not said to be the best', () => {
@@ -105,5 +115,38 @@ describe('a sowing that finds no place which stays free for it', () => {
     expect([own(2).stages, own(2).relaxed]).toEqual([stage(1), []]);
     expect(own(0.5).stages).toEqual(stage(0.5));
     expect(own(0.5).relaxed.map(({ wish }) => wish)).toEqual(['everySowing']);
+  });
+});
+
+describe('seedlings that were sown already', () => {
+  test('in more cells than there are stay, and are told', () => {
+    const plan = again(12, { nurseryCells: 2 });
+    expect(plan.planted.map(({ cells }) => cells).slice(1, 8)).toEqual([3, 3, 3, 3, 2, 2, 2]);
+    const told = plan.relaxed.filter(({ wish }) => wish === 'cells');
+    expect(told).toEqual([1, 2, 3, 4].map((at) => ({ wish: 'cells', crop: 'slow', bed: null, week: at })));
+    expect(relaxedLines(seasonInput(plan))[0]).toMatch(
+      /^More cells are taken than you have, by what was sown already: slow in weeks \d+–\d+\. Find/,
+    );
+    expect(again(12, { nurseryCells: 3 }).relaxed).toEqual([]);
+  });
+
+  test('by another plan may pass every limit, and all of it is told', () => {
+    const seen = new Map<string, number>();
+    const small = tasks({ crops: 4, weeks: 16, places: 12, most: 6 });
+    fc.assert(
+      fc.property(small, fc.integer({ min: 1, max: 10 }), fc.nat(3), (task, now_week, ago) => {
+        const free = { ...task, nurseryCells: null, rotation: 'ignored' as const };
+        const kept = { ...draftPlan(free, fixedGrowth), task: { ...free, ...limits } };
+        const missed_weeks = [Math.max(0, now_week - ago)];
+        const means = { grows: fixedGrowth, solver: idle, clock: clockFor(() => 0, 1) };
+        for (const next of replans(kept, { ...change, now_week, missed_weeks }, means)) {
+          expect(faultsIn(next)).toEqual([]);
+          for (const { wish } of next.relaxed) seen.set(wish, (seen.get(wish) ?? 0) + 1);
+        }
+      }),
+      { numRuns: 100 },
+    );
+    for (const wish of ['cells', 'family', 'clearing'])
+      expect([wish, (seen.get(wish) ?? 0) > 10]).toEqual([wish, true]);
   });
 });

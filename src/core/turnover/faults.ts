@@ -1,5 +1,6 @@
 /** A plan looked at once more, by what it says itself: counted from its strips and pickings, not from the sums that made it. */
 import { firstClash } from './clash.ts';
+import { clearsTooMuch, repeatsFamily, takesTooManyCells } from './limitFaults.ts';
 import type { Sowing, TurnoverPlan } from './turnover.ts';
 
 export type Fault =
@@ -11,6 +12,9 @@ export type Fault =
   | 'seedSum'
   | 'littlesLaw'
   | 'workOnHoliday'
+  | 'clearedTooMuch'
+  | 'tooManyCells'
+  | 'sameFamily'
   | 'order';
 
 const slack = 1e-6;
@@ -19,7 +23,8 @@ const week_d = 7;
 /**
  * What is wrong with a plan. A plan that is handed out has none.
  * No place has two crops at a time, all rests are kept, no bed is fuller than it is, harvests are what the sowings give
- * less the losses, and plants that stand on average are plants a week times weeks of stay (Little's law).
+ * less the losses, no more is lifted in a week or waits in trays than may, and no family follows itself unless the plan tells
+ * so, and plants that stand on average are plants a week times weeks of stay (Little's law).
  * @param plan any plan
  * @returns codes of what is wrong, each once
  * @valid every plan
@@ -35,6 +40,9 @@ export function faultsIn(plan: TurnoverPlan): readonly Fault[] {
     ['seedSum', (of) => !of.sowings.every((one) => seedsFit(of, one))],
     ['littlesLaw', breaksLittle],
     ['workOnHoliday', worksOnHoliday],
+    ['clearedTooMuch', clearsTooMuch],
+    ['tooManyCells', takesTooManyCells],
+    ['sameFamily', repeatsFamily],
     ['order', ({ sowings }) => !sowings.every(isInOrder)],
   ];
   return checks.flatMap(([fault, isBroken]) => (isBroken(plan) ? [fault] : []));

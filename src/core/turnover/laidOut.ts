@@ -1,6 +1,7 @@
 /** A stage's counts on their places; where what stands leaves too few that stay free, less is planted, and that is told. */
 import { same } from './aim.ts';
 import { type Assigned, assigned, type Placed } from './assign.ts';
+import { cellsPassed } from './cellsPassed.ts';
 import type { Choice } from './choices.ts';
 import type { Counts } from './counts.ts';
 import { relax } from './relaxing.ts';
@@ -28,8 +29,10 @@ export function laidOut(
   before: LaidOut | null,
 ): LaidOut {
   const whole = assigned(season, staged.counts, stands);
-  if (whole.lost.length === 0) return { ...staged, ...whole };
-  const own = withLess(season, staged, stands);
+  const cells = cellsPassed(season, stands);
+  if (whole.lost.length === 0) return { ...staged, ...whole, relaxed: [...whole.relaxed, ...cells] };
+  const less = withLess(season, staged, stands);
+  const own = { ...less, relaxed: [...less.relaxed, ...cells] };
   if (before === null) return own;
   const kept = { ...before, stages: staged.stagesOf(before.counts) };
   return isBetter(kept.stages, own.stages) ? kept : own;

@@ -158,7 +158,7 @@ export type Stage = {
 
 /** A wish that was given up. everySowing: it is left out, or fewer are planted, as no places stay free for it. */
 export type Relaxed = {
-  readonly wish: 'oneStrip' | 'family' | 'clearing' | 'everySowing';
+  readonly wish: 'oneStrip' | 'family' | 'clearing' | 'cells' | 'everySowing';
   readonly crop: string;
   /** null where it is of no bed in particular. */
   readonly bed: number | null;
