@@ -92,6 +92,12 @@ describe('an answer', () => {
     });
   });
 
+  test('follows from nothing where a number before it is 0 and it is divided by that', () => {
+    const { asked } = handoutFacts(exerciseSystem({ level: 'adults', seed: 5, index: 3 }, facts), 'adults');
+    const verdicts = verdictsOf(asked, { 'tankFull_L-1': '0', 'turnover-1': '77777' });
+    expect([verdicts.get('tankFull_L-1'), verdicts.get('turnover-1')]).toEqual(['wrong', 'wrong']);
+  });
+
   test('by a rule is told the rule', () => {
     const small = 'tank box 100 x 60 x 60 cm + bed box 100 x 60 x 30 cm';
     expect(saidOf(small, { 'fishByTank-1': '13' })['fishByTank-1']).toBe(

@@ -8,7 +8,7 @@ export const off_frac = { whole: 0, measured: 0.005, rough: 0.05 } as const;
 
 /**
  * Whether an answer agrees with the value.
- * Counts exactly; what is measured within half a per cent, what is rough within five.
+ * Counts exactly; what is measured within half a per cent, what is rough within five. Nothing agrees with what is endless.
  * @param value what comes out
  * @param answer what somebody wrote
  * @param precision how well it can be known
@@ -18,5 +18,6 @@ export const off_frac = { whole: 0, measured: 0.005, rough: 0.05 } as const;
  * @example agrees(200, 201, 'measured') // true
  */
 export function agrees(value: number, answer: number, precision: Precision): boolean {
-  return Math.abs(value - answer) <= Math.abs(value) * off_frac[precision] * (1 + 1e-9);
+  const off = Math.abs(value) * off_frac[precision] * (1 + 1e-9);
+  return Number.isFinite(value) && Math.abs(value - answer) <= off;
 }
