@@ -72,6 +72,9 @@ describe('what falls short', () => {
       'crop: in 1 week all of it would mean that more than a third of a bed is lifted at a time. Ask for less, or add places.',
     ]);
     expect(why(planOf(inBed, 12, { wishes }))).toEqual([]);
+    // Four cells are enough for three plants, and three of nine places are lifted: the other six stay empty.
+    const trayed = [{ ...wishes[0], crop: cropOf('crop', fromTrays) }] as typeof wishes;
+    expect(why(planOf(fromTrays, 9, { wishes: trayed, nurseryCells: 4 }))).toEqual(['9 clearing']);
   });
 
   test('as nobody was there to sow it is not blamed on the weather', () => {

@@ -105,7 +105,7 @@ function limitsOf(season: Season, counts: Counts): (wish: number, week: number) 
     if (ways.length === 0) return null;
     const rooms = ways.map((choice) => fitting(season, left, choice)).filter(({ places }) => places >= one);
     if (rooms.some(({ clearing, cells }) => clearing >= one && cells < one)) return 'trays';
-    return rooms.some(({ clearing, cells }) => clearing < one && cells >= one) ? 'clearing' : 'room';
+    return rooms.some(({ clearing }) => clearing < one) ? 'clearing' : 'room';
   };
 }
 
