@@ -151,6 +151,9 @@ function readPart(text: string): Part {
   const unknown = read[factors.indexOf(undefined)];
   if (unknown !== undefined)
     return wrong({ code: 'containersUnit', other: unknown.unit, allowed: unitWords });
+  // In "4 x 2 ft x 18 in" nobody can know whether the 4 are feet or inches.
+  const told = new Set(factors.filter((_, at) => read[at]?.unit !== ''));
+  if (told.size > 1 && read.some(({ unit }) => unit === '')) return wrong({ code: 'containersForm' });
   const values = read.map(({ number }, at) => likely(valuesOf(number), factors[at] ?? 1));
   const unclear = values.findIndex(({ length }) => length !== 1);
   if (unclear >= 0) return wrong(whyUnclear(read[unclear]?.number ?? '', values[unclear] ?? []));

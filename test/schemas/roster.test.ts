@@ -90,6 +90,7 @@ describe('a sound roster', () => {
       'tank box 48" x 24" x 20”',
       'tank box 48 in. x 24 in. x 20 in.',
       'tank box 48 x 24 x 20 inches',
+      'tank box 48 x 24" x 20 in',
       'tank box 4 ft x 2 feet x 20 inch',
       'tank box 121.92 cm x 60.96cm x 508mm',
       'tank box 121,92x60,96x50,8CM',
@@ -102,7 +103,12 @@ describe('a sound roster', () => {
       'tank box 48 x 24 x 20',
     ])
       expect(tank(cell), cell).toBe('containersUnit');
-    expect(tank('tank box 48 in 24 in 20 in')).toBe('containersForm');
+    for (const cell of [
+      'tank box 48 in 24 in 20 in',
+      'tank box 4 x 2 ft x 18 in',
+      'tank box 120 x 60 cm x 500 mm',
+    ])
+      expect(tank(cell), cell).toBe('containersForm');
     // However long, it is refused at once.
     for (const long of ['1 x ', '1  cm  x  ', '1 ', '1x'])
       expect(tank(`tank box ${long.repeat(440 / long.length)}!`), long).toBe('containersForm');
