@@ -109,6 +109,8 @@ export const problemCodes = [
   'planClash',
   'planWide',
   'planHoliday',
+  'planWeek',
+  'planTwice',
   'sowingUnknown',
   'sowingAway',
   'partlyOne',

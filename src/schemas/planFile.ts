@@ -1,7 +1,7 @@
 /**
  * The plan that somebody works by, as it is printed beside its calendar (`plan.json`). Kept beside the season's file and
  * named there under `again`, it is what stands: nothing of it is worked out anew. Who planted otherwise than was planned may
- * put it right here.
+ * put it right here, days and weeks alike.
  */
 import * as z from 'zod';
 import { dateOf } from '../core/calendar.ts';
@@ -10,7 +10,7 @@ import type { WasSown } from '../core/turnover/turnover.ts';
 import { day, line, number, slug, whole } from './fields.ts';
 
 const mostPlaces = 200_000;
-export const mostWeeks = 106;
+const mostWeeks = 106;
 /** Weeks are counted from 0, the first of the season. */
 const week = () => whole(0, mostWeeks, '');
 

@@ -9,14 +9,8 @@ import { plantUnit } from '../core/turnover/units.ts';
 import { free_week, isHoliday, weekFrom } from '../core/turnover/weeks.ts';
 import { readBySchema } from './issues.ts';
 import { nearest } from './nearest.ts';
-import {
-  mostWeeks,
-  type PlanFile,
-  placeOf,
-  planFile,
-  type SowingFile,
-  type WasSownFile,
-} from './planFile.ts';
+import { type PlanFile, placeOf, planFile, type SowingFile, type WasSownFile } from './planFile.ts';
+import { sowingDays } from './sowingDays.ts';
 import { withoutNulls } from './withoutNulls.ts';
 
 /**
@@ -38,7 +32,7 @@ export function toSown(
   const gone = read.value.wasSown.flatMap((one, at) =>
     placeProblems(one, task).map((problem) => below(['wasSown', at], problem)),
   );
-  found.push(...gone);
+  found.push(...gone, ...twice(read.value));
   const plan = {
     task,
     sowings: read.value.sowings.map((one) => sownOf(one, task)),
@@ -62,11 +56,19 @@ function otherSeason(file: PlanFile, task: TurnoverTask): readonly Problem[] {
   return given === other ? own : [...own, { code: 'planOther', place: ['beds'], given, other } as Problem];
 }
 
+/** By its name somebody tells that a sowing failed. */
+function twice({ sowings }: PlanFile): readonly Problem[] {
+  const names = sowings.map(({ id }) => id);
+  return names.flatMap((given, at): readonly Problem[] =>
+    names.indexOf(given) < at ? [{ code: 'planTwice', place: ['sowings', at, 'id'], given }] : [],
+  );
+}
+
 function sowingProblems(sowing: SowingFile, task: TurnoverTask): readonly Problem[] {
   const weeks = sowing.strips.flatMap((strip, at) =>
-    weekProblems(strip).map((one) => below(['strips', at], one)),
+    weekProblems(strip, task).map((one) => below(['strips', at], one)),
   );
-  return [...placeProblems(sowing, task), ...away(sowing, task), ...weeks];
+  return [...placeProblems(sowing, task), ...away(sowing, task), ...sowingDays(sowing, task), ...weeks];
 }
 
 /** A crop that was wanted, a bed that is there, and places that it has. */
@@ -111,8 +113,16 @@ function away({ sown }: SowingFile, task: TurnoverTask): readonly Problem[] {
   return isHoliday(task, week) ? [{ code: 'planHoliday', place: ['sown'], given: sown }] : [];
 }
 
-function weekProblems({ from_week, to_week }: SowingFile['strips'][number]): readonly Problem[] {
-  return beyond('to_week', to_week, { min: from_week + 1, max: mostWeeks });
+/** What is lifted after the season stands in no sum: others would be planted on its places. */
+function weekProblems(
+  { from_week, to_week }: SowingFile['strips'][number],
+  { weeks }: TurnoverTask,
+): readonly Problem[] {
+  const last = weeks - 1;
+  return [
+    ...beyond('from_week', from_week, { min: 0, max: last - 1 }),
+    ...beyond('to_week', to_week, { min: Math.min(from_week + 1, last), max: last }),
+  ];
 }
 
 function runProblems({ first, last }: WasSownFile['strips'][number], places: number): readonly Problem[] {

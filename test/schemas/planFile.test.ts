@@ -2,9 +2,13 @@
 import { cp, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import { dateOf } from '../../src/core/calendar.ts';
+import { clockFor } from '../../src/core/turnover/clock.ts';
+import type { Solver } from '../../src/core/turnover/solver.ts';
 import type { TurnoverPlan } from '../../src/core/turnover/turnover.ts';
+import { draftPlan, replans } from '../../src/core/turnover/turnoverPlan.ts';
 import { seasonPlan as planThrough } from '../../src/print/seasonPlan.ts';
 import { planText } from '../../src/schemas/planFile.ts';
 import { readContent } from '../../src/schemas/readContent.ts';
@@ -14,6 +18,7 @@ import { readYaml, type YamlFile } from '../../src/schemas/yamlFile.ts';
 import { nodeSolver } from '../../src/solver/node.ts';
 import { problemLine } from '../../src/wording/problem.ts';
 import { content, words } from '../turnover/seasons.ts';
+import { fixedGrowth, tasks } from '../turnover/tasks.ts';
 import { spring } from './spring.ts';
 
 const facts = { crops: content.crops, climates: content.climates };
@@ -33,7 +38,12 @@ const read = (again: string, plans: Readonly<Record<string, string>> = {}) => {
   return { result, lines: lines.map((one) => problemLine(one, words.catalogue)) };
 };
 const solver = await nodeSolver();
-const through = (again: string, plans: Readonly<Record<string, string>> = {}, most_s = 2): TurnoverPlan => {
+/** Finds nothing: a plan stays what its first draft is. */
+const idle: Solver = Object.assign(() => ({ values: null, bound: Number.NEGATIVE_INFINITY, prices: [] }), {
+  trials: () => {},
+});
+/** All is proven long before the time is over, so that no machine is too slow for the same plan. */
+const through = (again: string, plans: Readonly<Record<string, string>> = {}, most_s = 60): TurnoverPlan => {
   const { result } = read(again, plans);
   if ('problems' in result) throw new Error(JSON.stringify(result.problems));
   return planThrough(result, solver, words.catalogue, most_s);
@@ -54,6 +64,27 @@ describe('a kept plan', () => {
     expect(back.sowings.length).toBeGreaterThan(10);
     expect(wall.sowings).toMatchObject(back.sowings);
     expect(JSON.parse(kept).season).toBe('spring');
+  });
+
+  test('is read again whatever the plan is, also after weeks that were missed', () => {
+    const drawn = fc.tuple(
+      tasks({ crops: 4, weeks: 20, places: 12, most: 6 }),
+      fc.uniqueArray(fc.integer({ min: 1, max: 17 }), { maxLength: 4 }),
+    );
+    let sowings = 0;
+    fc.assert(
+      fc.property(drawn, ([task, missed_weeks]) => {
+        const change = { failed: [], partly: [], missed_weeks, wishes: null, now_week: 18 };
+        const means = { grows: fixedGrowth, solver: idle, clock: clockFor(() => 0, 1) };
+        const plan = draftPlan(task, fixedGrowth);
+        for (const one of [plan, ...[...replans(plan, change, means)].slice(-1)]) {
+          expect(toSown(JSON.parse(planText(one)), task)).not.toHaveProperty('problems');
+          sowings += one.sowings.length;
+        }
+      }),
+      { numRuns: 60 },
+    );
+    expect(sowings).toBeGreaterThan(500);
   });
 
   test('is what stands, however the plan would come out anew', () => {
@@ -101,9 +132,19 @@ describe('a kept plan that cannot be used', () => {
     season: string;
     firstMonday: string;
     beds: { places: number }[];
-    sowings: { crop: string; bed: number; strips: { first: number; last: number; to_week: number }[] }[];
+    sowings: {
+      id: string;
+      crop: string;
+      bed: number;
+      sown: string;
+      planted?: string;
+      readyTo: string;
+      strips: { first: number; last: number; to_week: number }[];
+      picks: { on: string }[];
+    }[];
   };
-  const sowing = (plan: Kept, at: number) => plan.sowings[at] ?? { crop: '', bed: 0, strips: [] };
+  const none = { id: '', crop: '', bed: 0, sown: '', readyTo: '', strips: [], picks: [] };
+  const sowing = (plan: Kept, at: number): Kept['sowings'][number] => plan.sowings[at] ?? none;
   const strip = (plan: Kept, at: number) => sowing(plan, at).strips[0] ?? { first: 0, last: 0, to_week: 0 };
 
   test('is missing, or lies elsewhere', () => {
@@ -144,7 +185,7 @@ describe('a kept plan that cannot be used', () => {
       expect.stringMatching(/sowings\[0\]\.crop: got "radis", .* Did you mean "radish"/),
       expect.stringMatching(/sowings\[1\]\.bed: got 9, expected a number from 1 to 1/),
       expect.stringMatching(/sowings\[2\]\.strips\[0\]\.last: got 5000, expected a number from \d+ to 50/),
-      expect.stringMatching(/sowings\[3\]\.strips\[0\]\.to_week: got 0, expected a number from \d+ to 106/),
+      expect.stringMatching(/sowings\[3\]\.strips\[0\]\.to_week: got 0, expected a number from \d+ to 20/),
     ]);
   });
 
@@ -175,10 +216,46 @@ describe('a kept plan that cannot be used', () => {
   test('has two crops on one place at a time', () => {
     const lines = changed((plan) => {
       const [one] = plan.sowings;
-      if (one) plan.sowings.push(structuredClone(one));
+      if (one) plan.sowings.push({ ...structuredClone(one), id: 'radish-2031W10-2' });
     });
     expect(lines).toEqual([
       expect.stringMatching(/sowings\[\d+\]\.strips: where ".*" is planted another sowing still stands/),
+    ]);
+  });
+
+  test('tells other days than weeks, days in no order, and one name twice', () => {
+    const at = wall.sowings.findIndex(({ plantOut_d }) => plantOut_d !== null);
+    const { dates } = wall.sowings[at] ?? {};
+    const told = changed((plan) => {
+      const of = sowing(plan, at);
+      of.planted = '2031-07-19';
+      of.picks = of.picks.map((pick) => ({ ...pick, on: '2031-07-26' }));
+      of.readyTo = '2031-03-01';
+      sowing(plan, at + 1).sown = '2030-03-08';
+      const last = plan.sowings.length - 1;
+      sowing(plan, last).id = sowing(plan, last - 1).id;
+      for (const one of sowing(plan, last - 1).strips) one.to_week = 21;
+    });
+    expect(told.filter((line) => line.includes(`sowings[${at}]`))).toEqual([
+      expect.stringMatching(/readyTo: got "2031-03-01", but the first day is/),
+      expect.stringContaining(
+        `planted: got "2031-07-19", but the number of the week that goes with it is that of ${dates?.planted}.`,
+      ),
+      expect.stringContaining('picks[0].on: got "2031-07-26", but the number of the week'),
+    ]);
+    expect(told.filter((line) => line.includes(`sowings[${at + 1}]`))).toEqual([
+      expect.stringMatching(/sown: got "2030-03-08", which is not in the season/),
+    ]);
+    expect(told.slice(-2)).toEqual([
+      expect.stringMatching(/to_week: got 21, expected a number from \d+ to 20/),
+      expect.stringMatching(/id: another sowing is called ".*", too/),
+    ]);
+    const early = changed((plan) => {
+      sowing(plan, at).planted = '2031-01-04';
+    });
+    expect(early.map((line) => /planted: .*/.exec(line)?.[0])).toEqual([
+      expect.stringContaining('but the first day is'),
+      expect.stringContaining('the number of the week'),
     ]);
   });
 
