@@ -101,7 +101,7 @@ export function shapeRun(face: Face, text: string, direction: Direction): readon
 }
 
 /** A font has the letters of one script, so the first letter of a run tells the script of all of it. */
-export function shaped(face: Face, text: string, direction: Direction): readonly Glyph[] {
+function shaped(face: Face, text: string, direction: Direction): readonly Glyph[] {
   buffer.reset();
   buffer.addText(text);
   buffer.setDirection(direction === 'rtl' ? harfbuzz.Direction.RTL : harfbuzz.Direction.LTR);
