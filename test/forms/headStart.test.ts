@@ -24,24 +24,29 @@ function deskOf(own: Press): ClassDesk {
 /** A head start, and the titles of what was laid out up to now. */
 function begun() {
   const laidOut: string[] = [];
+  const done = { count: 0 };
   const counting: Press = {
     ...press,
-    layOutAnew: (sheet) => {
+    layOutAnew: async (sheet) => {
       laidOut.push(sheet.title);
-      return press.layOutAnew(sheet);
+      try {
+        return await press.layOutAnew(sheet);
+      } finally {
+        done.count += 1;
+      }
     },
   };
   let failures = 0;
   const start = headStart(of, deskOf, counting, () => {
     failures += 1;
   });
-  return { laidOut, start, failures: () => failures };
+  return { laidOut, done, start, failures: () => failures };
 }
 
-/** Until nothing has been laid out for a while. */
-async function settled(laidOut: readonly string[]): Promise<void> {
-  for (let before = -1; before < laidOut.length; ) {
-    before = laidOut.length;
+/** Until all that was begun is laid out, and nothing more has been begun for a while; however long a layout takes. */
+async function settled({ laidOut, done }: ReturnType<typeof begun>): Promise<void> {
+  for (let before = -1; before < done.count || done.count < laidOut.length; ) {
+    before = done.count;
     await pause(900);
   }
 }
@@ -57,8 +62,10 @@ const fresh = await bytesOf(deskOf(press));
 
 describe('a head start', () => {
   test('leaves little to lay out when the stack is asked for, and changes nothing on it', async () => {
-    const { laidOut, start, failures } = begun();
-    await settled(laidOut);
+    const head = begun();
+    const { laidOut, start, failures } = head;
+    while (laidOut.length === 0) await pause(20);
+    await settled(head);
     const ahead = laidOut.splice(0);
     expect(ahead.filter((title) => title.startsWith('Who is here')).length).toBeGreaterThan(0);
     expect((await bytesOf(start.take('stack'))).equals(fresh)).toBe(true);
@@ -78,12 +85,13 @@ describe('a head start', () => {
 
   test('gives way to whoever waits for something else, and to another class', async () => {
     for (const leave of ['take', 'end'] as const) {
-      const { laidOut, start, failures } = begun();
+      const head = begun();
+      const { laidOut, start, failures } = head;
       while (laidOut.length === 0) await pause(20);
       if (leave === 'take') expect(start.take('answers')).toBe(null);
       else start.end();
       const until = laidOut.length;
-      await pause(900);
+      await settled(head);
       expect(laidOut.length - until, leave).toBe(0);
       expect(failures()).toBe(1);
     }
