@@ -6,8 +6,7 @@ export type CropWeeks = {
   readonly unit: CropUnit;
   readonly wanted: readonly number[];
   readonly picked: readonly number[];
-  /** Of the whole season. */
-  /** `most`: the largest of a week, picked or wanted. */
+  /** Of the whole season; `most`: the largest of a week, picked or wanted. */
   readonly totals: { readonly wanted: number; readonly picked: number; readonly most: number };
 };
 

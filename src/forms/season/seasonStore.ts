@@ -1,8 +1,8 @@
 /** Keeps on this device what was typed about a season, and the plan that came of it. */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { KeptHand } from './hand.ts';
+import { broughtUp } from './olderHand.ts';
 import type { SeasonDraft } from './seasonDraft.ts';
-import { upToDate } from './upToDate.ts';
 
 interface Shelf extends DBSchema {
   season: { key: 'kept'; value: SeasonDraft };
@@ -25,7 +25,7 @@ export async function takeSeason(): Promise<SeasonDraft | null> {
 export async function takeHand(): Promise<KeptHand | null> {
   try {
     const kept = await (await shelf()).get('plan', 'kept');
-    return kept?.version === 1 ? upToDate(kept) : null;
+    return kept?.version === 1 ? broughtUp(kept) : null;
   } catch {
     return null;
   }
