@@ -10,6 +10,8 @@ export default defineConfig({
     setupFiles: ['test/sameSeed.ts'],
     testTimeout: 60_000,
     hookTimeout: 240_000,
+    // What is waited for on a page takes as long as the machine does.
+    expect: { poll: { timeout: 30_000 } },
     projects: [
       {
         extends: true,
