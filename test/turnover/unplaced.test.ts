@@ -48,7 +48,7 @@ const change = { now_week: 2, failed: [], partly: [], missed_weeks: [], wishes: 
 
 function again(wanted_week: number, more: Partial<TurnoverTask> = {}): TurnoverPlan {
   const so = planSoFar(wanted_week);
-  const means = { grows: fixedGrowth, solver, clock: clockFor(() => performance.now() / 1000, 1) };
+  const means = { grows: fixedGrowth, solver, clock: clockFor(() => performance.now() / 1000, 60) };
   return [...replans({ ...so, task: { ...so.task, ...more } }, change, means)].at(-1) as TurnoverPlan;
 }
 
