@@ -51,8 +51,10 @@ async function answer(ask: ClassAsk): Promise<void> {
   const whole = troubles.length === 0 ? workshop : null;
   if (ask.kind === 'make' && whole !== null) return make(ask, whole);
   tell({ kind: 'checked', turn: ask.turn, people: whole?.people.length ?? 0, troubles, wrong });
+  // Who chose no roster yet waits for no fonts, and is told nothing of them.
+  if (whole === null) return;
   const press = await thePress();
-  if (whole === null || waiting > 0 || ahead !== null || ask.turn !== lastTurn) return;
+  if (waiting > 0 || ahead !== null || ask.turn !== lastTurn) return;
   const start = headStart(
     ask,
     (patient) => deskOf(ask, whole, patient),
