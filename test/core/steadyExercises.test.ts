@@ -1,10 +1,12 @@
 /** Whoever works an exercise by hand rounds on the way; the fish that they count shall still be those of the answers. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { volume_L } from '../../src/core/geometry/container.ts';
 import { handoutFacts } from '../../src/core/plan/handoutFacts.ts';
 import type { Asked, AskedStep } from '../../src/core/workshop/askedSteps.ts';
 import { carriedOn, stepName } from '../../src/core/workshop/carriedOn.ts';
-import { type Level, levels } from '../../src/core/workshop/exercise.ts';
+import { exercises, type Level, levels } from '../../src/core/workshop/exercise.ts';
+import { steadyCounts } from '../../src/core/workshop/steadyCounts.ts';
 import { exerciseSystem } from '../../src/schemas/people.ts';
 import { content } from '../demoSystems.ts';
 
@@ -84,4 +86,15 @@ test('nothing that is counted hangs on a number that passes for right and is hal
     }),
     { numRuns: 400 },
   );
+});
+
+test('no fish hang on such a digit where a class is so large that its exercises come round again either', () => {
+  const voids_frac = 0.5;
+  const all = exercises('adults', 1, 1_200, voids_frac);
+  expect(all).toHaveLength(1_200);
+  expect(new Set(all).size).toBeLessThan(1_200);
+  for (const { tank, full_mm, bed, waterLine_mm } of all) {
+    const litres = { tank, full_L: volume_L(tank, full_mm), bed, wet_L: volume_L(bed, waterLine_mm) };
+    expect(steadyCounts(litres, voids_frac)).toBe(true);
+  }
 });

@@ -62,7 +62,10 @@ export function exercises(
   voids_frac: number,
 ): readonly Exercise[] {
   const all = allOf(level, voids_frac);
+  const isSteady = (one: Drawn): boolean => steadyCounts(one, voids_frac);
   const pools = new Map<Binding, Drawn[]>();
+  /** Where none of all is steady, any will do. */
+  const unsteady = new Set<Binding>();
   const fresh = (binds: Binding) =>
     shuffled(
       all.filter((one) => one.binds === binds),
@@ -72,14 +75,17 @@ export function exercises(
   while (chosen.length < count) {
     const binds = turns[level][chosen.length % turns[level].length] ?? 'fishByBed';
     const left = pools.get(binds) ?? [];
-    if (left.length <= neighbours) left.push(...fresh(binds));
+    if (left.length <= neighbours) {
+      left.push(...fresh(binds));
+      if (!left.some(isSteady)) unsteady.add(binds);
+    }
     pools.set(binds, left);
     const near = chosen.slice(-neighbours);
     const at = left.findIndex((one) => near.every((other) => differs(one, other)));
     const [next] = left.splice(Math.max(0, at), 1);
     if (next === undefined) break;
     // Looked at only when its turn comes, as there are tens of thousands.
-    if (left.length <= neighbours || steadyCounts(next, voids_frac)) chosen.push(next);
+    if (unsteady.has(binds) || isSteady(next)) chosen.push(next);
   }
   return chosen;
 }
