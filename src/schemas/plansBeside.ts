@@ -1,4 +1,4 @@
-/** For each time that a season is planned again the plan that somebody worked by, where its file names one. */
+/** The plan that somebody worked by when a season is planned again: the last that its file names. */
 import type { Problem } from '../core/problem.ts';
 import type { TurnoverTask } from '../core/turnover/turnover.ts';
 import type { Again } from './again.ts';
@@ -22,7 +22,8 @@ export function plansNamed(season: unknown): readonly string[] {
  * @param again what came differently, as the season's file says it
  * @param task the season as it began
  * @param beside reads the plans
- * @returns the same with their plans; and what is wrong with those, or cannot have come differently in them
+ * @returns the same, the last that names a plan with it; and what is wrong with that plan, or cannot have come differently
+ * in it
  */
 export function withPlans(
   again: readonly Again[],
@@ -30,10 +31,13 @@ export function withPlans(
   beside: Beside,
 ): { readonly again: readonly Again[]; readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
+  // What was planned before the last plan that is kept is over, and its own file may be gone or written over since.
+  const last = again.findLastIndex(({ told }) => told.plan !== undefined);
   let { wishes } = task;
   const found = again.map((one, at): Again => {
     const then = { ...task, wishes };
     wishes = one.wishes ?? wishes;
+    if (at < last) return one;
     const read = planFor(one, then, beside, ['again', at, 'plan']);
     problems.push(...read.problems);
     if (read.before === null) return one;

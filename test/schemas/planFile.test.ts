@@ -109,6 +109,16 @@ describe('a kept plan', () => {
     );
   }, 60_000);
 
+  test('may be kept under the name of the one before, which is over', () => {
+    const [failed = ''] = wall.sowings.filter(({ dates }) => dates.sown < '2031-04-07').map(({ id }) => id);
+    const first = `  - { from: '2031-04-07', plan: wall.json, failed: [${failed}] }`;
+    const second = through(first, { 'wall.json': kept });
+    const both = `${first}\n  - { from: '2031-05-05', plan: wall.json }`;
+    const plans = { 'wall.json': planText(second) };
+    expect(read(both, plans).lines).toEqual([]);
+    expect(earlier(through(both, plans), '2031-05-05')).toEqual(earlier(second, '2031-05-05'));
+  }, 60_000);
+
   test('knows its sowings before anything is printed', () => {
     const lines = read(`  - { from: '2031-05-05', plan: wall.json, failed: [radish-2031W10-7] }`, {
       'wall.json': kept,
