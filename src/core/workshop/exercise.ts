@@ -64,19 +64,14 @@ export function exercises(
   const all = allOf(level, voids_frac);
   const isSteady = (one: Drawn): boolean => steadyCounts(one, voids_frac);
   const pools = new Map<Binding, Drawn[]>();
-  /** Where none of all is steady, any will do. */
   const unsteady = new Set<Binding>();
-  const fresh = (binds: Binding) =>
-    shuffled(
-      all.filter((one) => one.binds === binds),
-      seed,
-    );
+  const those = (binds: Binding) => all.filter((one) => one.binds === binds);
   const chosen: Drawn[] = [];
   while (chosen.length < count) {
     const binds = turns[level][chosen.length % turns[level].length] ?? 'fishByBed';
     const left = pools.get(binds) ?? [];
     if (left.length <= neighbours) {
-      left.push(...fresh(binds));
+      left.push(...shuffled(those(binds), seed));
       if (!left.some(isSteady)) unsteady.add(binds);
     }
     pools.set(binds, left);
@@ -84,7 +79,7 @@ export function exercises(
     const at = left.findIndex((one) => near.every((other) => differs(one, other)));
     const [next] = left.splice(Math.max(0, at), 1);
     if (next === undefined) break;
-    // Looked at only when its turn comes, as there are tens of thousands.
+    // Looked at only when its turn comes, as there are tens of thousands; where none is steady, any will do.
     if (unsteady.has(binds) || isSteady(next)) chosen.push(next);
   }
   return chosen;
