@@ -25,7 +25,7 @@ export function SeasonResult({ content, desk }: ResultProps) {
             <p class="draft">{say(catalogue, `crops.draft.${state === 'working' ? 'working' : 'left'}`)}</p>
           ) : null}
           <List title={say(catalogue, 'crops.changed')} lines={shown.changes} />
-          <Calendar catalogue={catalogue} shown={shown} />
+          <Calendar {...{ catalogue, shown, desk }} />
           <List
             title={say(catalogue, 'crops.stages')}
             lines={shown.stages.map((stage) => stageText(stage, catalogue))}
@@ -46,8 +46,12 @@ export function SeasonResult({ content, desk }: ResultProps) {
   );
 }
 
-function Calendar({ catalogue, shown }: { readonly catalogue: Catalogue; readonly shown: SeasonShown }) {
-  const [chosen, choose] = useState(0);
+function Calendar({ catalogue, shown, desk }: OfShown) {
+  const [chosen, setChosen] = useState(0);
+  const choose = (at: number): void => {
+    setChosen(at);
+    desk.look(at);
+  };
   const index = Math.min(chosen, shown.sides.length - 1);
   const side = shown.sides[index];
   if (side === undefined) return <p>{say(catalogue, 'crops.nothing')}</p>;
@@ -86,14 +90,14 @@ function stageText({ name, state, gap_frac }: Stage, catalogue: Catalogue): stri
   return say(catalogue, `crops.stage.${name}.${known}`, { gap });
 }
 
-type FilesProps = {
+type OfShown = {
   readonly catalogue: Catalogue;
   readonly shown: SeasonShown;
   readonly desk: SeasonDesk;
 };
 
 /** Of a plan that is worked on, or that is not that of the form, nothing is taken away, unless somebody keeps to it. */
-function Files({ catalogue, shown, desk }: FilesProps) {
+function Files({ catalogue, shown, desk }: OfShown) {
   const { state, making, hand } = desk.view();
   const isOther = state === 'stale' && hand?.held !== 'yes';
   const isClosed = state === 'working' || state === 'again' || isOther || making !== null;

@@ -15,6 +15,7 @@ import type { Side } from '../messages.ts';
 import type { Planned, SeasonAsk, SeasonContent, SeasonTold } from './seasonMessages.ts';
 import { calendarSides, shownOf } from './seasonShown.ts';
 import { madeFile } from './seasonFiles.ts';
+import { otherPages } from './otherPages.ts';
 import { thePress } from './seasonPress.ts';
 
 let content: SeasonContent | undefined;
@@ -36,6 +37,7 @@ type Drawing = {
   sides: number | null;
 };
 let drawing: Drawing | undefined;
+const others = otherPages();
 
 /** What comes of it is told piece by piece. */
 export async function answer(ask: SeasonAsk): Promise<void> {
@@ -50,7 +52,11 @@ export async function answer(ask: SeasonAsk): Promise<void> {
     case 'show':
       return showKnown(ask);
     case 'draw':
-      return better(ask);
+      return drawBetter(ask);
+    case 'settled':
+      return others.settle();
+    case 'look':
+      return others.look(ask.index);
     case 'make':
       return make(ask);
   }
@@ -63,6 +69,7 @@ function tell(told: SeasonTold): void {
 type Ask<Kind> = Extract<SeasonAsk, { readonly kind: Kind }>;
 
 async function draft({ turn, raw, day }: Omit<Ask<'plan'>, 'kind'>): Promise<void> {
+  others.begin('coming');
   const { crops, climates } = started();
   const result = toTurnover(raw, { crops, climates });
   if ('problems' in result) return tell({ kind: 'problems', turn, problems: result.problems });
@@ -75,6 +82,7 @@ async function draft({ turn, raw, day }: Omit<Ask<'plan'>, 'kind'>): Promise<voi
 
 /** Planning again has no draft: the plan from before is on the screen. */
 async function planAgain({ turn, planned, change: raw, day }: Ask<'again'>): Promise<void> {
+  others.begin('coming');
   const { plan } = planned;
   const { crops, climates } = started();
   const result = toChange(raw, planned, { crops, climates }, ['again']);
@@ -89,6 +97,7 @@ async function planAgain({ turn, planned, change: raw, day }: Ask<'again'>): Pro
  * more is known of its crops and its place than when it was made.
  */
 async function showKnown({ turn, planned, held, raw, day }: Ask<'show'>): Promise<void> {
+  others.begin('none');
   const { crops, climates } = started();
   const result = toTurnover(raw, { crops, climates });
   if ('problems' in result) {
@@ -102,7 +111,7 @@ async function showKnown({ turn, planned, held, raw, day }: Ask<'show'>): Promis
   tell({ kind: 'done', turn });
 }
 
-async function better({ turn, number, plan }: Ask<'draw'>): Promise<void> {
+async function drawBetter({ turn, number, plan }: Ask<'draw'>): Promise<void> {
   if (asked === undefined) throw new Error('no season was asked for');
   const { file, day, rest } = asked;
   const changed = rest && planChanges(rest.before, plan, rest.change);
@@ -143,7 +152,7 @@ async function show({ turn, number, planned, day }: Show): Promise<void> {
     if (sides > 0) tell({ kind: 'side', turn, index: sides, side });
     else {
       showFirst(mine, turn, day, side);
-      await pageShown();
+      await others.mayCome();
       if (mine !== drawing) return;
     }
     sides += 1;
@@ -165,13 +174,6 @@ function showOnceMore(of: Drawing, { turn, number, planned, day }: Show): void {
   of.planned = planned;
   if (of.first !== null || of.sides !== null) showFirst(of, turn, day, of.first);
   if (of.sides !== null) tell({ kind: 'drawn', turn, number, sides: of.sides });
-}
-
-/** Other pages wait until the first is on the screen: on a small machine they would keep it from there. */
-const shown_s = 0.15;
-
-function pageShown(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, shown_s * 1000));
 }
 
 function messagesTaken(): Promise<void> {

@@ -46,7 +46,8 @@ export function startDesk(
   let timer: ReturnType<typeof setTimeout> | undefined;
   room.listen(hear);
   work();
-  return { view: () => view, change, open, stop, hold, planWhole, planAgain, back, download };
+  const { look } = room;
+  return { view: () => view, change, open, stop, look, hold, planWhole, planAgain, back, download };
 
   function set(next: Partial<SeasonView>): void {
     view = { ...view, ...next };

@@ -45,6 +45,10 @@ export type SeasonAsk =
   | (OfPlan & { readonly kind: 'show'; readonly held: 'yes' | 'no'; readonly raw: unknown })
   /** A better plan of what was asked last; what is still drawn of the one before is dropped. */
   | { readonly kind: 'draw'; readonly turn: number; readonly number: number; readonly plan: TurnoverPlan }
+  /** No better plan comes any more: pages that nobody sees need not wait for it. */
+  | { readonly kind: 'settled'; readonly turn: number }
+  /** Which page is on the screen, from 0. */
+  | { readonly kind: 'look'; readonly turn: number; readonly index: number }
   | (OfPlan & { readonly kind: 'make'; readonly file: SeasonFile });
 
 type OfPlan = { readonly turn: number; readonly planned: Planned; readonly day: string };

@@ -26,6 +26,8 @@ export type SeasonRoom = {
   readonly show: (of: Pick<Hand, 'planned' | 'held'>, raw: unknown, day: string) => void;
   /** Stops what is worked out; what is shown stays. */
   readonly stop: () => void;
+  /** Somebody looks at this page of the calendar, from 0. */
+  readonly look: (index: number) => void;
   readonly make: (planned: Planned, file: SeasonFile, day: string) => Promise<MadeFile>;
 };
 
@@ -123,12 +125,17 @@ export function seasonRoom(content: SeasonContent): SeasonRoom {
       askDrawer({ kind: 'draw', turn, number: plans, plan: told.plan });
     } else {
       state = 'solved';
+      settle();
       tellDone();
     }
   }
 
   function tellDone(): void {
     if (state === 'solved' && drawn === plans) hear({ kind: 'done', turn });
+  }
+
+  function settle(): void {
+    askDrawer({ kind: 'settled', turn });
   }
 
   function hireAnew(): void {
@@ -143,7 +150,10 @@ export function seasonRoom(content: SeasonContent): SeasonRoom {
 
   /** What is on the screen is drawn to its end, so that all pages are of one plan; what is not there yet never comes. */
   function stop(): void {
-    if (state === 'solving') hireAnew();
+    if (state === 'solving') {
+      hireAnew();
+      settle();
+    }
     if (state !== 'idle' && isShown === 'no') turn += 1;
     state = 'idle';
   }
@@ -175,6 +185,7 @@ export function seasonRoom(content: SeasonContent): SeasonRoom {
 
   return {
     ...{ stop, make },
+    look: (index) => askDrawer({ kind: 'look', turn, index }),
     listen: (next) => {
       hear = next;
     },

@@ -23,6 +23,8 @@ export type SeasonDesk = {
   /** A shared season in place of this one. */
   readonly open: (id: string) => void;
   readonly stop: () => void;
+  /** This page of the calendar is on the screen, from 0. */
+  readonly look: (index: number) => void;
   /** From now on typing does not replace the plan. */
   readonly hold: () => void;
   readonly planWhole: () => void;
